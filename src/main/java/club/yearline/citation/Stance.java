@@ -1,0 +1,12 @@
+package club.yearline.citation;
+
+/** Whether a citation speaks for the record that cites it, or against it. */
+public enum Stance {
+  SUPPORTS,
+  DISPUTES;
+
+  /** The word used in files, addresses and the API. */
+  public String code() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+}

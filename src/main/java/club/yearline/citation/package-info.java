@@ -1,0 +1,12 @@
+/**
+ * Sources and citations: documents and other evidence, pointers into them, and what grade of
+ * evidence they make.
+ *
+ * <p>Allowed dependencies: none of ours.
+ */
+@NullMarked
+@ApplicationModule(allowedDependencies = {})
+package club.yearline.citation;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

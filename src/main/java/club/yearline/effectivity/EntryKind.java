@@ -1,0 +1,29 @@
+package club.yearline.effectivity;
+
+/** The kinds of catalogue entries that have an identity and versions. */
+public enum EntryKind {
+  FAMILY("families"),
+  VARIANT("variants"),
+  SERIES("series"),
+  SERIAL_BLOCK("serial-blocks"),
+  FEATURE("features"),
+  CHANGE("changes"),
+  RETROFIT("retrofits"),
+  SOURCE("sources");
+
+  private final String resource;
+
+  EntryKind(String resource) {
+    this.resource = resource;
+  }
+
+  /** The word for one entry of this kind, as in citations. */
+  public String code() {
+    return Codes.of(this);
+  }
+
+  /** The name of this kind's table in a data package. */
+  public String resource() {
+    return resource;
+  }
+}

@@ -1,0 +1,13 @@
+package club.yearline.effectivity;
+
+/** How two variants of a family relate. */
+public enum Relation {
+  DEVELOPED_INTO,
+  REPLACED_BY,
+  BESIDE;
+
+  /** The word used in files, addresses and the API. */
+  public String code() {
+    return Codes.of(this);
+  }
+}
