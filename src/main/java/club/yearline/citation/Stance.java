@@ -5,8 +5,10 @@ public enum Stance {
   SUPPORTS,
   DISPUTES;
 
+  private final String code = name().toLowerCase(java.util.Locale.ROOT);
+
   /** The word used in files, addresses and the API. */
   public String code() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return code;
   }
 }

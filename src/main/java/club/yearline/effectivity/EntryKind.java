@@ -12,6 +12,7 @@ public enum EntryKind {
   SOURCE("sources");
 
   private final String resource;
+  private final String code = Codes.of(this);
 
   EntryKind(String resource) {
     this.resource = resource;
@@ -19,7 +20,7 @@ public enum EntryKind {
 
   /** The word for one entry of this kind, as in citations. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 
   /** The name of this kind's table in a data package. */

@@ -7,6 +7,8 @@ public enum Exchange {
   BOLT_ON(0.05),
   OFTEN_CHANGED(0.20);
 
+  private final String code = Codes.of(this);
+
   private final double chance;
 
   Exchange(double chance) {
@@ -20,6 +22,6 @@ public enum Exchange {
 
   /** The word used in files, addresses and the API. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }

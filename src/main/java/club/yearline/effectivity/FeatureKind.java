@@ -5,8 +5,10 @@ public enum FeatureKind {
   CHOICE,
   NUMBER;
 
+  private final String code = Codes.of(this);
+
   /** The word used in files, addresses and the API. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }

@@ -5,8 +5,10 @@ public enum Fit {
   STANDARD,
   OPTION;
 
+  private final String code = Codes.of(this);
+
   /** The word used in files, addresses and the API. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }

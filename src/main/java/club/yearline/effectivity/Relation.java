@@ -6,8 +6,10 @@ public enum Relation {
   REPLACED_BY,
   BESIDE;
 
+  private final String code = Codes.of(this);
+
   /** The word used in files, addresses and the API. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }

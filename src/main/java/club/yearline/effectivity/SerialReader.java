@@ -12,9 +12,17 @@ final class SerialReader {
   private SerialReader() {}
 
   static Optional<Serial> read(Series series, SerialText text) {
-    String counted = series.yearSuffix() ? withoutYear(text.text()) : text.text();
-    String bare = SerialText.bare(counted);
     String prefix = series.barePrefix();
+    Optional<Serial> whole = readCounted(prefix, text.text());
+    if (!series.yearSuffix()) {
+      return whole;
+    }
+    Optional<Serial> counted = readCounted(prefix, withoutYear(text.text()));
+    return counted.isPresent() ? counted : whole;
+  }
+
+  private static Optional<Serial> readCounted(String prefix, String text) {
+    String bare = SerialText.bare(text);
     return bare.startsWith(prefix) ? number(bare.substring(prefix.length())) : Optional.empty();
   }
 

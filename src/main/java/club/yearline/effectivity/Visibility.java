@@ -8,6 +8,8 @@ public enum Visibility {
   OPENED,
   PAPERS;
 
+  private final String code = Codes.of(this);
+
   /** Whether somebody who stands at the given place can see the feature. */
   public boolean seenFrom(Visibility place) {
     return compareTo(place) <= 0;
@@ -15,6 +17,6 @@ public enum Visibility {
 
   /** The word used in files, addresses and the API. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }

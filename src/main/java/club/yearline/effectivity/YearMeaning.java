@@ -7,8 +7,10 @@ public enum YearMeaning {
   /** The calendar year in which an airframe was completed. */
   MANUFACTURE;
 
+  private final String code = Codes.of(this);
+
   /** The word used in files, addresses and the API. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }
