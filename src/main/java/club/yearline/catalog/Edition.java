@@ -1,0 +1,57 @@
+package club.yearline.catalog;
+
+import club.yearline.effectivity.Entry;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a publication changes. Entries and pictures that are not mentioned stay as they are.
+ *
+ * @param put entries as they shall read; those that read so already make no new version
+ * @param withdrawn entries to take out
+ * @param pictures pictures to add, or to replace by name
+ * @param withdrawnPictures names of pictures to take out
+ * @param note what it changes, in a line or two
+ * @param proposedBy who proposed it
+ * @param approvedBy who approved it
+ */
+public record Edition(
+    List<Entry> put,
+    Set<EntryRef> withdrawn,
+    List<PictureFile> pictures,
+    Set<String> withdrawnPictures,
+    String note,
+    @Nullable String proposedBy,
+    @Nullable String approvedBy) {
+
+  public Edition {
+    put = List.copyOf(put);
+    withdrawn = Set.copyOf(withdrawn);
+    pictures = List.copyOf(pictures);
+    withdrawnPictures = Set.copyOf(withdrawnPictures);
+  }
+
+  /** An edition that puts entries as one person proposed and approved them. */
+  public static Edition of(String note, @Nullable String by, Collection<? extends Entry> put) {
+    return new Edition(List.copyOf(put), Set.of(), List.of(), Set.of(), note, by, by);
+  }
+
+  /** This edition, with these entries taken out. */
+  public Edition withdrawing(Collection<EntryRef> entries) {
+    return new Edition(
+        put, Set.copyOf(entries), pictures, withdrawnPictures, note, proposedBy, approvedBy);
+  }
+
+  /** This edition, with these pictures added or replaced. */
+  public Edition withPictures(Collection<PictureFile> files) {
+    return new Edition(
+        put, withdrawn, List.copyOf(files), withdrawnPictures, note, proposedBy, approvedBy);
+  }
+
+  /** This edition, approved by somebody else than proposed it. */
+  public Edition approvedBy(String approver) {
+    return new Edition(put, withdrawn, pictures, withdrawnPictures, note, proposedBy, approver);
+  }
+}

@@ -1,0 +1,16 @@
+package club.yearline.catalog;
+
+import club.yearline.effectivity.Catalogue;
+import club.yearline.effectivity.Records;
+
+/** The whole catalogue as one revision has it. Immutable. */
+public record Snapshot(Revision revision, Catalogue catalogue) {
+
+  /** Before anything is published. */
+  static final Snapshot NONE = new Snapshot(Revision.NONE, Catalogue.of(Records.NONE));
+
+  /** The number of its revision. */
+  public int number() {
+    return revision.number();
+  }
+}

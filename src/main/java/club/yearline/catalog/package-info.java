@@ -1,0 +1,11 @@
+/**
+ * The published catalogue: entries and their versions, revisions, snapshots and publication.
+ *
+ * <p>Allowed dependencies: the engine, citations, and the page layout.
+ */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"effectivity", "citation", "web"})
+package club.yearline.catalog;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
