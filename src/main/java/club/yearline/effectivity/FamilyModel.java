@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One family, compiled. */
@@ -90,7 +89,7 @@ final class FamilyModel {
   }
 
   private void compileVariants() {
-    Map<String, LatestYear> latest = latestNamedYears();
+    Map<String, Integer> latest = latestNamedYears();
     Map<String, Map<String, List<Change>>> byVariant = new HashMap<>();
     for (Change change : slice.changes()) {
       for (CutIn cutIn : change.cutIns()) {
@@ -102,7 +101,7 @@ final class FamilyModel {
     }
     for (Variant variant : slice.variants()) {
       Production production =
-          new Production(variant, blocks, latest.getOrDefault(variant.key(), LatestYear.NONE).year);
+          new Production(variant, blocks, latest.getOrDefault(variant.key(), Integer.MIN_VALUE));
       Map<String, List<Change>> changes = byVariant.getOrDefault(variant.key(), Map.of());
       variants.put(
           variant.key(),
@@ -147,32 +146,27 @@ final class FamilyModel {
   }
 
   /** The latest year that any record names, for each variant. */
-  private Map<String, LatestYear> latestNamedYears() {
-    Map<String, LatestYear> latest = new HashMap<>();
+  private Map<String, Integer> latestNamedYears() {
+    Map<String, Integer> latest = new HashMap<>();
     for (Variant variant : slice.variants()) {
-      LatestYear of = latest.computeIfAbsent(variant.key(), k -> new LatestYear());
-      variant.runs().forEach(r -> of.name(r.firstYear(), r.lastYear()));
-      variant.names().forEach(n -> of.name(n.firstYear(), n.lastYear()));
+      variant.runs().forEach(r -> name(latest, variant.key(), r.firstYear(), r.lastYear()));
+      variant.names().forEach(n -> name(latest, variant.key(), n.firstYear(), n.lastYear()));
     }
-    slice.blocks().forEach(b -> of(latest, b.variant()).name(b.year()));
-    slice.retrofits().forEach(r -> of(latest, r.variant()).name(r.firstYear(), r.lastYear()));
-    for (Change change : slice.changes()) {
-      change.cutIns().forEach(c -> of(latest, c.variant()).name(c.firstYear(), c.settledYear()));
-    }
+    slice.blocks().forEach(b -> name(latest, b.variant(), b.year(), null));
+    slice.retrofits().forEach(r -> name(latest, r.variant(), r.firstYear(), r.lastYear()));
+    slice.changes().stream()
+        .flatMap(c -> c.cutIns().stream())
+        .forEach(c -> name(latest, c.variant(), c.firstYear(), c.settledYear()));
     return latest;
   }
 
-  private static LatestYear of(Map<String, LatestYear> latest, String variant) {
-    return latest.computeIfAbsent(variant, k -> new LatestYear());
-  }
-
-  /** Collects the latest of the years named. */
-  private static final class LatestYear {
-    private static final LatestYear NONE = new LatestYear();
-    private int year = Integer.MIN_VALUE;
-
-    void name(@Nullable Integer... years) {
-      Stream.of(years).forEach(y -> year = y == null ? year : Math.max(year, y));
+  private static void name(
+      Map<String, Integer> latest, String variant, @Nullable Integer one, @Nullable Integer other) {
+    if (one != null) {
+      latest.merge(variant, one, Math::max);
+    }
+    if (other != null) {
+      latest.merge(variant, other, Math::max);
     }
   }
 }

@@ -125,6 +125,19 @@ public final class Timeline {
         retrofits);
   }
 
+  /** The changes in whose window a position lies. */
+  List<Step> inside(Position position) {
+    List<Step> inside = new ArrayList<>();
+    Standing previous = null;
+    for (Step step : steps) {
+      previous = step.standing(position, previous, production.sharedYears());
+      if (previous == Standing.INSIDE) {
+        inside.add(step);
+      }
+    }
+    return inside;
+  }
+
   /**
    * The years of production with their answers, ascending; neighbouring years that agree are one
    * span.
