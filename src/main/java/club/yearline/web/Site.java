@@ -1,0 +1,71 @@
+package club.yearline.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.util.UriComponentsBuilder;
+
+/** What templates may ask of the site while a request is answered: {@code ${#site.…}}. */
+final class Site {
+
+  private final Assets assets;
+  private final List<Section> sections;
+  private final String contextPath;
+  private final String requested;
+  private final @Nullable Object revision;
+
+  Site(
+      Assets assets,
+      List<Section> sections,
+      String contextPath,
+      String requested,
+      @Nullable Object revision) {
+    this.assets = assets;
+    this.sections = sections;
+    this.contextPath = contextPath;
+    this.requested = requested;
+    this.revision = revision;
+  }
+
+  /** The sections in the header's order. */
+  public List<Section> getSections() {
+    return sections;
+  }
+
+  /** The address of a path of ours. */
+  public String path(String path) {
+    return contextPath + path;
+  }
+
+  /** The address of a static file, with the hash of its content. */
+  public String asset(String path) {
+    return contextPath + assets.address(path);
+  }
+
+  /**
+   * The full address of this page, to be read from paper. Where the page shows a revision, the
+   * address names it, so that it leads to the same answer for ever.
+   */
+  public String getAddress() {
+    UriComponentsBuilder address = UriComponentsBuilder.fromUriString(requested);
+    if (revision != null) {
+      address.replaceQueryParam("rev", revision);
+    }
+    return address.build().toUriString();
+  }
+
+  /** The address of this page at the newest revision. */
+  public String getNewest() {
+    return UriComponentsBuilder.fromUriString(requested)
+        .replaceQueryParam("rev")
+        .build()
+        .toUriString();
+  }
+
+  /** The ids of a field's hint and fault, for {@code aria-describedby}; null where it has none. */
+  public @Nullable String describedBy(String field, @Nullable String hint, @Nullable String fault) {
+    if (hint == null || hint.isEmpty()) {
+      return fault == null ? null : field + "-fault";
+    }
+    return fault == null ? field + "-hint" : field + "-fault " + field + "-hint";
+  }
+}

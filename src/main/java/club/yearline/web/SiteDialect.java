@@ -1,0 +1,67 @@
+package club.yearline.web;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.resource.ResourceUrlProvider;
+import org.thymeleaf.context.IExpressionContext;
+import org.thymeleaf.context.IWebContext;
+import org.thymeleaf.dialect.AbstractDialect;
+import org.thymeleaf.dialect.IExpressionObjectDialect;
+import org.thymeleaf.expression.IExpressionObjectFactory;
+import org.thymeleaf.web.IWebRequest;
+
+/**
+ * Gives templates {@code #site}. A dialect reaches every template, error pages included, without
+ * the controllers having to put anything into their models.
+ */
+@Component
+class SiteDialect extends AbstractDialect
+    implements IExpressionObjectDialect, IExpressionObjectFactory {
+
+  private static final String NAME = "site";
+
+  private final Assets assets;
+  private final ObjectProvider<Section> sections;
+
+  SiteDialect(ObjectProvider<ResourceUrlProvider> urls, ObjectProvider<Section> sections) {
+    super(NAME);
+    this.assets = new Assets(urls);
+    this.sections = sections;
+  }
+
+  @Override
+  public IExpressionObjectFactory getExpressionObjectFactory() {
+    return this;
+  }
+
+  @Override
+  public Set<String> getAllExpressionObjectNames() {
+    return Set.of(NAME);
+  }
+
+  @Override
+  public @Nullable Object buildObject(IExpressionContext context, String expressionObjectName) {
+    return context instanceof IWebContext web ? site(web) : null;
+  }
+
+  @Override
+  public boolean isCacheable(String expressionObjectName) {
+    return true;
+  }
+
+  private Site site(IWebContext web) {
+    IWebRequest request = web.getExchange().getRequest();
+    List<Section> inOrder =
+        sections.stream().sorted(Comparator.comparingInt(Section::order)).toList();
+    return new Site(
+        assets,
+        inOrder,
+        request.getApplicationPath(),
+        request.getRequestURL(),
+        web.getVariable("revision"));
+  }
+}

@@ -1,0 +1,197 @@
+package club.yearline.testing;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * A headless Chromium for tests. Downloads nothing: browser and driver are the system's.
+ *
+ * <p>{@link #driver} is Selenium's own, for everything that has no method here.
+ */
+public final class Browser implements AutoCloseable {
+
+  private static final Path SHOTS = Path.of("target", "screenshots");
+  private static final List<String> WCAG_22_AA =
+      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+
+  private final ChromeDriver driver;
+
+  Browser(Path chromium, Path chromedriver) {
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(chromium.toFile());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--disable-dev-shm-usage",
+        "--user-data-dir=" + freshProfile());
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(chromedriver.toFile())
+            .usingAnyFreePort()
+            .build();
+    driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
+    desktop();
+    light();
+  }
+
+  /** Selenium's driver. */
+  public WebDriver driver() {
+    return driver;
+  }
+
+  /** Opens an address. */
+  public Browser open(String url) {
+    driver.get(url);
+    return this;
+  }
+
+  /** A phone held upright, 390 by 844. */
+  public Browser phone() {
+    return size(390, 844);
+  }
+
+  /** A desktop window, 1280 by 900. */
+  public Browser desktop() {
+    return size(1280, 900);
+  }
+
+  /** A window of any size, in CSS pixels. */
+  public Browser size(int width, int height) {
+    tell(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+    return this;
+  }
+
+  /** The reader prefers a light page. */
+  public Browser light() {
+    return scheme("light");
+  }
+
+  /** The reader prefers a dark page. */
+  public Browser dark() {
+    return scheme("dark");
+  }
+
+  /** Switches scripts off or on, from the next page on. */
+  public Browser scripts(boolean on) {
+    tell("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
+    return this;
+  }
+
+  /** How far the page can be scrolled sideways, in CSS pixels. */
+  public long sidewaysScroll() {
+    return (Long)
+        driver.executeScript(
+            "const r = document.scrollingElement;"
+                + "return Math.max(0, r.scrollWidth - document.documentElement.clientWidth)");
+  }
+
+  /**
+   * Fails, listing the violations, if the page as it stands breaks a rule of WCAG 2.2 A or AA or a
+   * good practice that axe-core can check.
+   */
+  public Browser assertAccessible() {
+    List<Rule> violations = new AxeBuilder().withTags(WCAG_22_AA).analyze(driver).getViolations();
+    if (!violations.isEmpty()) {
+      throw new AssertionError(driver.getCurrentUrl() + "\n" + describe(violations));
+    }
+    return this;
+  }
+
+  /** Writes the page as NAME-{phone,desktop}-{light,dark}.png and NAME.pdf, and leaves it light. */
+  public Browser record(String name) {
+    for (boolean narrow : new boolean[] {true, false}) {
+      for (boolean night : new boolean[] {false, true}) {
+        screenshot(name, narrow, night);
+      }
+    }
+    light();
+    return pdf(name);
+  }
+
+  /** Writes the whole page, to the end of its scroll, as a picture. */
+  private void screenshot(String name, boolean narrow, boolean night) {
+    Browser sized = narrow ? phone() : desktop();
+    Browser shown = night ? sized.dark() : sized.light();
+    String file =
+        "%s-%s-%s.png".formatted(name, narrow ? "phone" : "desktop", night ? "dark" : "light");
+    Map<String, Object> answer =
+        shown.tell("Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", page()));
+    write(file, answer);
+  }
+
+  /** Writes the page as it prints, on A4. */
+  public Browser pdf(String name) {
+    write(name + ".pdf", tell("Page.printToPDF", Map.of("paperWidth", 8.27, "paperHeight", 11.69)));
+    return this;
+  }
+
+  private Map<String, Object> page() {
+    Object height = driver.executeScript("return document.documentElement.scrollHeight");
+    Object width = driver.executeScript("return document.documentElement.clientWidth");
+    return Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
+  }
+
+  private Browser scheme(String scheme) {
+    tell(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    return this;
+  }
+
+  private Map<String, Object> tell(String command, Map<String, Object> parameters) {
+    return driver.executeCdpCommand(command, parameters);
+  }
+
+  private static void write(String file, Map<String, Object> answer) {
+    try {
+      Files.createDirectories(SHOTS);
+      Files.write(SHOTS.resolve(file), Base64.getDecoder().decode((String) answer.get("data")));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String describe(List<Rule> violations) {
+    StringBuilder text = new StringBuilder();
+    for (Rule rule : violations) {
+      text.append(rule.getImpact()).append(' ').append(rule.getId()).append(": ");
+      text.append(rule.getHelp()).append('\n');
+      rule.getNodes().forEach(node -> text.append("    ").append(node.getHtml()).append('\n'));
+    }
+    return text.toString();
+  }
+
+  private static String freshProfile() {
+    try {
+      return Files.createTempDirectory("browser").toString();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

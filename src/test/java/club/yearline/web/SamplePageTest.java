@@ -1,0 +1,148 @@
+package club.yearline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import club.yearline.accounts.SecurityConfiguration;
+import club.yearline.testing.Browser;
+import club.yearline.testing.InBrowser;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.boot.SpringBootConfiguration;
+import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
+import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
+import org.springframework.boot.hibernate.autoconfigure.HibernateJpaAutoConfiguration;
+import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.Import;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** Every component on one page, in a real browser. */
+@InBrowser
+@SpringBootTest(
+    classes = SamplePageTest.Sample.class,
+    webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+class SamplePageTest {
+
+  private static final String SIDE_VIEW =
+      "data:image/svg+xml,"
+          + "%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 200 80' fill='none' stroke='%23000'"
+          + " stroke-width='1.5'%3E%3Cpath d='M14 40c8-9 24-12 44-13l14-11h34l12 11 58 9 10-20h8l-4 26c-40 10-110"
+          + " 14-160 9-12-1-18-4-16-11zM62 16h56M50 52l-8 12M96 53l10 11M14 28v24'/%3E%3Ccircle"
+          + " cx='41' cy='68' r='6'/%3E%3Ccircle cx='107' cy='68' r='7'/%3E%3C/svg%3E";
+
+  @LocalServerPort int port;
+
+  @Test
+  void looksItsPartOnPhoneDesktopAndPaper(Browser browser) {
+    browser.open(address()).record("sample");
+    assertThat(browser.driver().getTitle()).isEqualTo("LA-2B 1966 · Yearline");
+  }
+
+  @Test
+  void isAccessibleInBothThemesAndSizes(Browser browser) {
+    browser.open(address()).desktop().light().assertAccessible();
+    browser.dark().assertAccessible();
+    browser.phone().assertAccessible();
+    browser.light().assertAccessible();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {320, 390, 768, 1280})
+  void doesNotScrollSideways(int width, Browser browser) {
+    browser.size(width, 800).open(address());
+    assertThat(browser.sidewaysScroll()).isZero();
+    browser.desktop();
+  }
+
+  private String address() {
+    return "http://localhost:" + port + "/expected?variant=la-2b&year=1966&rev=11";
+  }
+
+  @SpringBootConfiguration
+  @EnableAutoConfiguration(
+      exclude = {
+        DataSourceAutoConfiguration.class,
+        HibernateJpaAutoConfiguration.class,
+        FlywayAutoConfiguration.class
+      })
+  @ComponentScan(basePackageClasses = Site.class)
+  @Import({SecurityConfiguration.class, SampleController.class})
+  static class Sample {
+
+    @Bean
+    Section first() {
+      return new Section("/", "ask.go", 0);
+    }
+
+    @Bean
+    Section expected() {
+      return new Section("/expected", "site.revision", 10);
+    }
+
+    @Bean
+    Section spot() {
+      return new Section("/spot", "site.catalogue", 20);
+    }
+  }
+
+  @Controller
+  static class SampleController {
+
+    @GetMapping("/expected")
+    String all(Model model) {
+      model.addAttribute(
+          "trail",
+          List.of(
+              new Crumb("Families", "/"),
+              new Crumb("LA-2 Turnstone", "/families/turnstone"),
+              Crumb.here("LA-2B 1966")));
+      model.addAttribute("revision", 11);
+      model.addAttribute("head", 12);
+      model.addAttribute("picture", SIDE_VIEW);
+      model.addAttribute("faults", Map.of("year", "Year: the LA-2B was built from 1964 to 1967."));
+      model.addAttribute(
+          "choices", List.of(new Choice("la-2a", "LA-2A"), new Choice("la-2b", "LA-2B")));
+      model.addAttribute("pages", new Pages("/expected?q=x", 5, 12));
+      model.addAttribute("chart", chart());
+      return "sample/all";
+    }
+
+    private static YearChart chart() {
+      YearChart chart =
+          new YearChart(
+              "production",
+              "Production of the Turnstone",
+              "Years in which each variant was built.",
+              1956,
+              1988);
+      var la2 =
+          chart.row("LA-2").bar(1956, 1959, "settled", "LA-2, 1956 to 1959", "/variants/la-2");
+      var la2a =
+          chart
+              .row("LA-2A")
+              .bar(1960, 1963, "transition", "LA-2A, 1960 to 1963, transition", "/variants/la-2a")
+              .bar(1966, 1968, "open", "open", null);
+      var la2b =
+          chart
+              .row("LA-2B")
+              .bar(1964, 1967, "splits", "LA-2B, 1964 to 1967", "/variants/la-2b")
+              .bar(1968, 1971, "option", "option", null);
+      var la2d =
+          chart
+              .row("LA-2D Amphibian")
+              .bar(1982, 1988, "unrecorded", "LA-2D, not recorded", "/variants/la-2d");
+      chart.link(la2, la2a, false);
+      chart.link(la2a, la2b, false);
+      chart.link(la2b, la2d, true);
+      return chart;
+    }
+  }
+}
