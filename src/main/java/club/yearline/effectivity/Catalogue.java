@@ -1,5 +1,7 @@
 package club.yearline.effectivity;
 
+import club.yearline.citation.Citation;
+import club.yearline.citation.SourceKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -133,6 +135,14 @@ public final class Catalogue {
   /** The source with the key. */
   public Optional<SourceEntry> source(String key) {
     return Optional.ofNullable(sources.get(key));
+  }
+
+  /** Whether a retrofit is mandatory: an airworthiness directive speaks for it. */
+  public boolean isMandatory(Retrofit retrofit) {
+    return retrofit.citations().stream()
+        .filter(Citation::supports)
+        .map(c -> sources.get(c.source()))
+        .anyMatch(s -> s != null && s.source().kind() == SourceKind.AIRWORTHINESS_DIRECTIVE);
   }
 
   /** The picture with the file name. */

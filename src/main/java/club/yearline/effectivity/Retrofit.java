@@ -43,4 +43,28 @@ public record Retrofit(
   public EntryKind kind() {
     return EntryKind.RETROFIT;
   }
+
+  /**
+   * Whether it is recorded for a position of its variant: years and serials both fit. What the
+   * position does not know does not exclude; a serial of another series than the record's does.
+   */
+  public boolean fits(Position position) {
+    return variant.equals(position.variant().key())
+        && holdsYear(position.year())
+        && holdsSerial(position.series(), position.serial());
+  }
+
+  private boolean holdsYear(@Nullable Integer year) {
+    return year == null
+        || ((firstYear == null || firstYear <= year) && (lastYear == null || year <= lastYear));
+  }
+
+  private boolean holdsSerial(@Nullable Series of, @Nullable Serial serial) {
+    if (series == null || of == null || serial == null) {
+      return true;
+    }
+    return series.equals(of.key())
+        && (firstSerial == null || !serial.isBelow(Block.readable(of, firstSerial)))
+        && (lastSerial == null || !Block.readable(of, lastSerial).isBelow(serial));
+  }
 }
