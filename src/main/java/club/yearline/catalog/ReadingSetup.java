@@ -1,0 +1,71 @@
+package club.yearline.catalog;
+
+import club.yearline.web.Refusal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.MethodParameter;
+import org.springframework.web.bind.support.WebDataBinderFactory;
+import org.springframework.web.context.request.NativeWebRequest;
+import org.springframework.web.method.support.HandlerMethodArgumentResolver;
+import org.springframework.web.method.support.ModelAndViewContainer;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+
+/** Gives controllers the {@link Reading} that a request asks for, and templates the same. */
+@Configuration(proxyBeanMethods = false)
+class ReadingSetup implements WebMvcConfigurer {
+
+  private final Snapshots snapshots;
+
+  ReadingSetup(Snapshots snapshots) {
+    this.snapshots = snapshots;
+  }
+
+  @Override
+  public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
+    resolvers.add(new Resolver(snapshots));
+  }
+
+  /** Resolves parameters of type {@link Reading}; pages find it as {@code reading}. */
+  private record Resolver(Snapshots snapshots) implements HandlerMethodArgumentResolver {
+
+    @Override
+    public boolean supportsParameter(MethodParameter parameter) {
+      return parameter.getParameterType() == Reading.class;
+    }
+
+    @Override
+    public Reading resolveArgument(
+        MethodParameter parameter,
+        @Nullable ModelAndViewContainer container,
+        NativeWebRequest request,
+        @Nullable WebDataBinderFactory binders) {
+      Reading reading = read(request.getParameter("rev"));
+      if (container != null) {
+        container.addAttribute("reading", reading);
+        container.addAttribute("revision", reading.revision());
+      }
+      return reading;
+    }
+
+    private Reading read(@Nullable String rev) {
+      if (rev == null || rev.isBlank()) {
+        return new Reading(snapshots.head(), null);
+      }
+      int asked = number(rev);
+      try {
+        return new Reading(snapshots.at(asked), asked);
+      } catch (UnknownRevision e) {
+        throw Refusal.notFound("unknown-revision", asked, e.highest());
+      }
+    }
+
+    private static int number(String rev) {
+      try {
+        return Integer.parseInt(rev.strip());
+      } catch (NumberFormatException e) {
+        throw Refusal.notUnderstood("revision-unreadable", rev.strip());
+      }
+    }
+  }
+}
