@@ -50,8 +50,9 @@ record FamilySlice(
     for (Change change : records.changes()) {
       change.cutIns().stream()
           .map(c -> known(byVariant, c.variant(), "variant of change " + change.key()))
+          .map(slice -> slice.family().key())
           .distinct()
-          .forEach(slice -> slice.changes.add(change));
+          .forEach(family -> known(slices, family, "family").changes.add(change));
     }
     addShared(records, slices);
     return slices;
