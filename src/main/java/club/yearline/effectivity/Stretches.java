@@ -34,7 +34,7 @@ final class Stretches {
     while (from.isBelow(block.end())) {
       Serial cut = cuts.higher(from);
       Serial to = cut == null || block.end().isBelow(cut) ? block.end() : cut;
-      add(block.series(), from, to);
+      add(block, from, to);
       from = to;
     }
   }
@@ -45,19 +45,29 @@ final class Stretches {
     return walked ? reached : block.first();
   }
 
-  private void add(Series series, Serial from, Serial to) {
+  private void add(Block block, Serial from, Serial to) {
+    Series series = block.series();
     Answer answer = timeline.along(Position.of(timeline.variant(), year, series, from));
     double airframes = production.airframes(series, from, to, year);
-    Serial last = to.lastNamedBefore().isBelow(from) ? from : to.lastNamedBefore();
     if (continues(series) && previous().answer().agreesWith(answer)) {
       Stretch joined = found.remove(found.size() - 1);
       found.add(
           new Stretch(
-              series, joined.first(), last, joined.airframes() + airframes, joined.answer()));
+              series,
+              joined.first(),
+              lastBefore(
+                  to, block.first().isBelow(joined.first()) ? joined.first() : block.first()),
+              joined.airframes() + airframes,
+              joined.answer()));
     } else {
-      found.add(new Stretch(series, from, last, airframes, answer));
+      found.add(new Stretch(series, from, lastBefore(to, from), airframes, answer));
     }
     reached = to;
+  }
+
+  private static Serial lastBefore(Serial end, Serial least) {
+    Serial named = end.lastNamedBefore();
+    return named.isBelow(least) ? least : named;
   }
 
   private boolean continues(Series series) {

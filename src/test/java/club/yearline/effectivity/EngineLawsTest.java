@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.Test;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 
 /** The engine and the slow evaluator agree. */
 class EngineLawsTest {
 
-  private static final int SEEDS = 2000;
+  private static final int SEEDS = 400;
 
   @Test
   void agreesWithTheSlowEvaluatorOnEveryYear() {
@@ -63,8 +63,7 @@ class EngineLawsTest {
         for (Timeline timeline : model(variant).timelines()) {
           years.forEach(year -> year(timeline, year));
           compare(
-              timeline.yearless(),
-              slow.stretches(timeline.feature().key(), variant.key(), null));
+              timeline.yearless(), slow.stretches(timeline.feature().key(), variant.key(), null));
         }
       }
     }
@@ -81,9 +80,7 @@ class EngineLawsTest {
         for (Series series : catalogue.seriesOf(variant.family())) {
           for (Serial serial : slow.serials().all(series.key())) {
             TreeSet<Integer> years = new TreeSet<>();
-            slow.serials()
-                .blocksOfVariant(variant.key())
-                .stream()
+            slow.serials().blocksOfVariant(variant.key()).stream()
                 .filter(b -> b.series().equals(series.key()) && b.year() != null)
                 .filter(b -> slow.serials().holds(b, serial))
                 .forEach(b -> years.add(b.year()));
@@ -117,15 +114,23 @@ class EngineLawsTest {
     }
 
     private static void compare(Answer answer, SlowAnswer expected) {
-      assertThat(answer.state()).isEqualTo(expected.state());
-      assertThat(answer.possible().stream().map(Comparison::plain).toList())
-          .isEqualTo(expected.possible());
-      assertThat(answer.evidence().grade()).isEqualTo(expected.grade());
-      assertThat(answer.evidence().disputed()).isEqualTo(expected.disputed());
+      SlowAnswer plain =
+          new SlowAnswer(
+              answer.state(),
+              answer.possible().stream().map(Comparison::plain).toList(),
+              expected.stretches(),
+              answer.evidence().grade(),
+              answer.evidence().disputed());
+      if (!plain.equals(expected)) {
+        assertThat(plain).isEqualTo(expected);
+      }
       compare(answer.stretches(), expected.stretches());
     }
 
     private static void compare(List<Stretch> stretches, List<SlowStretch> expected) {
+      if (stretches.isEmpty() && expected.isEmpty()) {
+        return;
+      }
       assertThat(stretches).hasSameSizeAs(expected);
       for (int i = 0; i < stretches.size(); i++) {
         Stretch stretch = stretches.get(i);

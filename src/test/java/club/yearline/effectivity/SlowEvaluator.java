@@ -146,28 +146,23 @@ final class SlowEvaluator {
    */
   private Serial lastOf(List<Serial> run, @Nullable Serial next, List<SerialBlock> blocks) {
     Serial last = run.get(run.size() - 1);
-    boolean goesOn =
-        blocks.stream()
-            .filter(b -> serials.holds(b, last))
-            .anyMatch(b -> serials.holds(b, last.next()));
-    if (!goesOn) {
+    List<SerialBlock> holding = blocks.stream().filter(b -> serials.holds(b, last)).toList();
+    if (holding.stream().noneMatch(b -> serials.holds(b, last.next()))) {
       return last;
     }
-    Serial named = Serial.of(last.ordinal());
-    if (next != null && next.ordinal() == last.ordinal() && next.suffix() > 'A') {
-      named = new Serial(next.ordinal(), (char) (next.suffix() - 1));
-    }
-    Serial plain = named;
+    boolean boundary = next != null && next.ordinal() == last.ordinal() && next.suffix() > 'A';
+    Serial before =
+        boundary
+            ? new Serial(next.ordinal(), (char) (next.suffix() - 1))
+            : Serial.of(last.ordinal());
     boolean ours =
-        SlowSerials.order(run.get(0), plain) <= 0
-            && blocks.stream().anyMatch(b -> serials.holds(b, plain));
-    return ours ? plain : last;
+        SlowSerials.order(run.get(0), before) <= 0
+            && holding.stream().anyMatch(b -> serials.holds(b, before));
+    return ours ? before : last;
   }
 
   private List<SerialBlock> blocksOf(String variant, @Nullable Integer year) {
-    return serials
-        .blocksOfVariant(variant)
-        .stream()
+    return serials.blocksOfVariant(variant).stream()
         .filter(b -> Objects.equals(b.year(), year))
         .toList();
   }

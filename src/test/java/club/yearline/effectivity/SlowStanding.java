@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +19,7 @@ final class SlowStanding {
   private final Records records;
   private final SlowSerials serials;
   private final Map<String, TreeSet<Integer>> walked = new HashMap<>();
+  private final Map<String, Map<String, Optional<Integer>>> yearsOfSerials = new HashMap<>();
 
   SlowStanding(Records records, SlowSerials serials) {
     this.records = records;
@@ -119,11 +121,16 @@ final class SlowStanding {
 
   /** The year of the block that holds a serial, or else of the next above. */
   private @Nullable Integer yearOf(String variant, String series, String text) {
+    return yearsOfSerials
+        .computeIfAbsent(variant, v -> new HashMap<>())
+        .computeIfAbsent(series + "|" + text, k -> Optional.ofNullable(find(variant, series, text)))
+        .orElse(null);
+  }
+
+  private @Nullable Integer find(String variant, String series, String text) {
     Serial serial = serials.recorded(series, text);
     List<SerialBlock> dated =
-        serials
-            .blocksOfVariant(variant)
-            .stream()
+        serials.blocksOfVariant(variant).stream()
             .filter(b -> b.series().equals(series) && b.year() != null)
             .sorted(
                 Comparator.comparing(serials::first, SlowSerials::order)

@@ -17,7 +17,9 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Makes a failing catalogue small: leaves out halves of its entries, then quarters, then eighths. */
+/**
+ * Makes a failing catalogue small: leaves out halves of its entries, then quarters, then eighths.
+ */
 final class Shrinking {
 
   private Shrinking() {}
