@@ -1,6 +1,7 @@
 package club.yearline.catalog;
 
 import club.yearline.web.Refusal;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Configuration;
@@ -9,6 +10,7 @@ import org.springframework.web.bind.support.WebDataBinderFactory;
 import org.springframework.web.context.request.NativeWebRequest;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.ModelAndViewContainer;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
 /** Gives controllers the {@link Reading} that a request asks for, and templates the same. */
@@ -16,9 +18,16 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 class ReadingSetup implements WebMvcConfigurer {
 
   private final Snapshots snapshots;
+  private final Freshness freshness;
 
-  ReadingSetup(Snapshots snapshots) {
+  ReadingSetup(Snapshots snapshots, Freshness freshness) {
     this.snapshots = snapshots;
+    this.freshness = freshness;
+  }
+
+  @Override
+  public void addInterceptors(InterceptorRegistry registry) {
+    registry.addInterceptor(freshness);
   }
 
   @Override
@@ -41,6 +50,10 @@ class ReadingSetup implements WebMvcConfigurer {
         NativeWebRequest request,
         @Nullable WebDataBinderFactory binders) {
       Reading reading = read(request.getParameter("rev"));
+      HttpServletRequest servlet = request.getNativeRequest(HttpServletRequest.class);
+      if (servlet != null) {
+        Freshness.note(servlet, reading);
+      }
       if (container != null) {
         container.addAttribute("reading", reading);
         container.addAttribute("revision", reading.revision());
