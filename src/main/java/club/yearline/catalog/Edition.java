@@ -31,6 +31,12 @@ public record Edition(
     withdrawn = Set.copyOf(withdrawn);
     pictures = List.copyOf(pictures);
     withdrawnPictures = Set.copyOf(withdrawnPictures);
+    for (Entry entry : put) {
+      if (withdrawn.contains(EntryRef.of(entry))) {
+        throw new IllegalArgumentException(
+            "An edition cannot both put and withdraw the " + EntryRef.of(entry));
+      }
+    }
   }
 
   /** An edition that puts entries as one person proposed and approved them. */
@@ -48,6 +54,11 @@ public record Edition(
   public Edition withPictures(Collection<PictureFile> files) {
     return new Edition(
         put, withdrawn, List.copyOf(files), withdrawnPictures, note, proposedBy, approvedBy);
+  }
+
+  /** This edition, with the pictures of these names taken out. */
+  public Edition withdrawingPictures(Collection<String> names) {
+    return new Edition(put, withdrawn, pictures, Set.copyOf(names), note, proposedBy, approvedBy);
   }
 
   /** This edition, approved by somebody else than proposed it. */

@@ -8,15 +8,19 @@ import java.util.HexFormat;
 /**
  * A picture to publish.
  *
- * @param name file name under which entries name it
- * @param mediaType its type, judged by content
+ * @param picture the picture as the catalogue lists it: by the digest of its content
  * @param bytes its content; not copied, so not to be changed
  */
-public record PictureFile(String name, String mediaType, byte[] bytes) {
+public record PictureFile(Picture picture, byte[] bytes) {
 
-  /** The picture as the catalogue lists it: by the digest of its content. */
-  public Picture picture() {
-    return new Picture(name, mediaType, sha256(bytes));
+  /** A picture with its name, its type as judged by content, and its content. */
+  public PictureFile(String name, String mediaType, byte[] bytes) {
+    this(new Picture(name, mediaType, sha256(bytes)), bytes);
+  }
+
+  /** The file name under which entries name it. */
+  public String name() {
+    return picture.name();
   }
 
   private static String sha256(byte[] bytes) {

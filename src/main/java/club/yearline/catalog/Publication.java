@@ -1,17 +1,73 @@
 package club.yearline.catalog;
 
+import club.yearline.effectivity.Catalogue;
+import club.yearline.effectivity.Finding;
+import club.yearline.effectivity.Findings;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 
 /** Publishes editions, one revision each. */
 @Component
 public class Publication {
 
+  private final Revisions revisions;
+  private final Versions versions;
+  private final Pictures pictures;
+  private final Snapshots snapshots;
+  private final ApplicationEventPublisher events;
+
+  Publication(
+      Revisions revisions,
+      Versions versions,
+      Pictures pictures,
+      Snapshots snapshots,
+      ApplicationEventPublisher events) {
+    this.revisions = revisions;
+    this.versions = versions;
+    this.pictures = pictures;
+    this.snapshots = snapshots;
+    this.events = events;
+  }
+
   /**
-   * Publishes an edition as the next revision, wholly or not at all.
+   * Publishes an edition as the next revision, wholly or not at all. Takes part in the caller's
+   * transaction where there is one; the new head is seen once that is committed.
    *
    * @throws RefusedPublication if the resulting records have errors
+   * @throws IllegalArgumentException if the edition withdraws what is not published
    */
+  @Transactional
   public Revision publish(Edition edition) {
-    throw new UnsupportedOperationException("storage follows");
+    revisions.advance();
+    int number = revisions.newest();
+    Catalogue before = snapshots.before(number).catalogue();
+    Amendment amendment = Amendment.of(edition, before.records());
+    refuseErrors(Findings.in(amendment.after()));
+    Revision revision = revisions.save(stored(edition, number)).toRevision();
+    versions.replace(amendment.ended(), amendment.begun(), number);
+    pictures.publish(edition, before.records().pictures(), number);
+    events.publishEvent(new Published(new Snapshot(revision, before.next(amendment.after()))));
+    return revision;
+  }
+
+  private static void refuseErrors(List<Finding> findings) {
+    if (findings.stream().anyMatch(Finding::isError)) {
+      throw new RefusedPublication(findings);
+    }
+  }
+
+  /** To the microsecond, which is what both databases keep. */
+  private static PublishedRevision stored(Edition edition, int number) {
+    return PublishedRevision.of(
+        new Revision(
+            number,
+            Instant.now().truncatedTo(ChronoUnit.MICROS),
+            edition.note(),
+            edition.proposedBy(),
+            edition.approvedBy()));
   }
 }

@@ -1,13 +1,12 @@
 package club.yearline.catalog;
 
 import club.yearline.effectivity.Catalogue;
-import club.yearline.effectivity.Records;
 
 /** The whole catalogue as one revision has it. Immutable. */
 public record Snapshot(Revision revision, Catalogue catalogue) {
 
   /** Before anything is published. */
-  static final Snapshot NONE = new Snapshot(Revision.NONE, Catalogue.of(Records.NONE));
+  static final Snapshot NONE = new Snapshot(Revision.NONE, Catalogue.EMPTY);
 
   /** The number of its revision. */
   public int number() {

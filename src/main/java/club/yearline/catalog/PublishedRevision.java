@@ -1,0 +1,35 @@
+package club.yearline.catalog;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/** A revision as stored. */
+@Entity
+@Table(name = "revision")
+class PublishedRevision {
+
+  @Id private int number;
+  private Instant publishedAt;
+  private String note;
+  private @Nullable String proposedBy;
+  private @Nullable String approvedBy;
+
+  protected PublishedRevision() {}
+
+  static PublishedRevision of(Revision revision) {
+    PublishedRevision stored = new PublishedRevision();
+    stored.number = revision.number();
+    stored.publishedAt = revision.publishedAt();
+    stored.note = revision.note();
+    stored.proposedBy = revision.proposedBy();
+    stored.approvedBy = revision.approvedBy();
+    return stored;
+  }
+
+  Revision toRevision() {
+    return new Revision(number, publishedAt, note, proposedBy, approvedBy);
+  }
+}
