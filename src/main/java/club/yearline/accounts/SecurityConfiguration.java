@@ -1,5 +1,6 @@
 package club.yearline.accounts;
 
+import jakarta.servlet.DispatcherType;
 import java.util.ArrayList;
 import java.util.List;
 import org.springframework.context.annotation.Bean;
@@ -47,6 +48,9 @@ public class SecurityConfiguration {
     return http.authorizeHttpRequests(
             requests ->
                 requests
+                    // The container comes back here to have an error rendered.
+                    .dispatcherTypeMatchers(DispatcherType.ERROR)
+                    .permitAll()
                     .requestMatchers(new OrRequestMatcher(get(Routes.PAGES)))
                     .permitAll()
                     .anyRequest()

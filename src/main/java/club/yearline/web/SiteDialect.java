@@ -9,9 +9,10 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.resource.ResourceUrlProvider;
 import org.thymeleaf.context.IExpressionContext;
 import org.thymeleaf.context.IWebContext;
-import org.thymeleaf.dialect.AbstractDialect;
+import org.thymeleaf.dialect.AbstractProcessorDialect;
 import org.thymeleaf.dialect.IExpressionObjectDialect;
 import org.thymeleaf.expression.IExpressionObjectFactory;
+import org.thymeleaf.processor.IProcessor;
 import org.thymeleaf.web.IWebRequest;
 
 /**
@@ -19,18 +20,25 @@ import org.thymeleaf.web.IWebRequest;
  * the controllers having to put anything into their models.
  */
 @Component
-class SiteDialect extends AbstractDialect
+class SiteDialect extends AbstractProcessorDialect
     implements IExpressionObjectDialect, IExpressionObjectFactory {
 
-  private static final String NAME = "site";
+  static final String NAME = "site";
+
+  private static final int PRECEDENCE = 1000;
 
   private final Assets assets;
   private final ObjectProvider<Section> sections;
 
   SiteDialect(ObjectProvider<ResourceUrlProvider> urls, ObjectProvider<Section> sections) {
-    super(NAME);
+    super(NAME, null, PRECEDENCE);
     this.assets = new Assets(urls);
     this.sections = sections;
+  }
+
+  @Override
+  public Set<IProcessor> getProcessors(String dialectPrefix) {
+    return Set.of(new SheetProcessor());
   }
 
   @Override

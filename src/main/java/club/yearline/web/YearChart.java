@@ -15,6 +15,7 @@ public final class YearChart {
   private static final double BAR = 18;
   private static final double ROW = 44;
   private static final double MARGIN = 20;
+  private static final double WIDE = 840;
 
   private final String id;
   private final String title;
@@ -41,7 +42,7 @@ public final class YearChart {
 
   /** Few years may be wide; many still leave room for their labels. */
   private static double stepFor(int years) {
-    return Math.min(Math.max(840.0 / years, 20), 56);
+    return Math.min(Math.max(WIDE / years, 20), 56);
   }
 
   /** Adds a row; its bars are added to it. */
@@ -74,6 +75,11 @@ public final class YearChart {
 
   public double width() {
     return scale.right() + MARGIN;
+  }
+
+  /** Whether it may be enlarged to the width of the page. */
+  public boolean isWide() {
+    return width() >= WIDE;
   }
 
   public double height() {

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
 import org.springframework.boot.hibernate.autoconfigure.HibernateJpaAutoConfiguration;
@@ -18,7 +17,6 @@ import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Import;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -66,15 +64,20 @@ class SamplePageTest {
     return "http://localhost:" + port + "/expected?variant=la-2b&year=1966&rev=11";
   }
 
-  @SpringBootConfiguration
   @EnableAutoConfiguration(
       exclude = {
         DataSourceAutoConfiguration.class,
         HibernateJpaAutoConfiguration.class,
         FlywayAutoConfiguration.class
       })
-  @ComponentScan(basePackageClasses = Site.class)
-  @Import({SecurityConfiguration.class, SampleController.class})
+  @Import({
+    SecurityConfiguration.class,
+    SiteDialect.class,
+    WebSetup.class,
+    ErrorAdvice.class,
+    ErrorPages.class,
+    SampleController.class
+  })
   static class Sample {
 
     @Bean
@@ -105,7 +108,6 @@ class SamplePageTest {
               new Crumb("LA-2 Turnstone", "/families/turnstone"),
               Crumb.here("LA-2B 1966")));
       model.addAttribute("revision", 11);
-      model.addAttribute("head", 12);
       model.addAttribute("picture", SIDE_VIEW);
       model.addAttribute("faults", Map.of("year", "Year: the LA-2B was built from 1964 to 1967."));
       model.addAttribute(
