@@ -1,0 +1,16 @@
+package club.yearline.exchange;
+
+/** Bytes that are no picture of a kind that is taken. */
+final class NotAPicture extends Exception {
+
+  private final transient Complaint complaint;
+
+  NotAPicture(String code, Object... arguments) {
+    super(code);
+    this.complaint = Complaint.of(code, arguments);
+  }
+
+  Complaint complaint() {
+    return complaint;
+  }
+}

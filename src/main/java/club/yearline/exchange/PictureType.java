@@ -1,0 +1,72 @@
+package club.yearline.exchange;
+
+import java.util.Arrays;
+
+/** The kinds of pictures that are taken, told by content, never by name. */
+enum PictureType {
+  PNG("image/png"),
+  JPEG("image/jpeg"),
+  WEBP("image/webp"),
+  SVG("image/svg+xml");
+
+  private static final byte[] PNG_START = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+  private static final byte[] JPEG_START = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+  private static final byte[] RIFF = {'R', 'I', 'F', 'F'};
+  private static final byte[] WEBP_MARK = {'W', 'E', 'B', 'P'};
+  private static final int WEBP_MARK_AT = 8;
+
+  private final String mediaType;
+
+  PictureType(String mediaType) {
+    this.mediaType = mediaType;
+  }
+
+  String mediaType() {
+    return mediaType;
+  }
+
+  /**
+   * The kind of a picture, which was then decoded, or for a drawing read to its end.
+   *
+   * @throws NotAPicture if it is none, is broken, or a drawing that does more than draw
+   */
+  static PictureType of(byte[] bytes) throws NotAPicture {
+    PictureType type = byStart(bytes);
+    if (type == SVG) {
+      new SvgCheck().check(bytes);
+    } else {
+      RasterCheck.check(bytes, type);
+    }
+    return type;
+  }
+
+  private static PictureType byStart(byte[] bytes) throws NotAPicture {
+    if (has(bytes, 0, PNG_START)) {
+      return PNG;
+    }
+    if (has(bytes, 0, JPEG_START)) {
+      return JPEG;
+    }
+    if (has(bytes, 0, RIFF) && has(bytes, WEBP_MARK_AT, WEBP_MARK)) {
+      return WEBP;
+    }
+    if (looksLikeXml(bytes)) {
+      return SVG;
+    }
+    throw new NotAPicture("not-a-picture");
+  }
+
+  private static boolean has(byte[] bytes, int at, byte[] mark) {
+    return bytes.length >= at + mark.length
+        && Arrays.equals(bytes, at, at + mark.length, mark, 0, mark.length);
+  }
+
+  /** Whether the first character that is neither blank nor a byte-order mark opens a tag. */
+  private static boolean looksLikeXml(byte[] bytes) {
+    int at = has(bytes, 0, new byte[] {(byte) 0xef, (byte) 0xbb, (byte) 0xbf}) ? 3 : 0;
+    while (at < bytes.length && bytes[at] > 0 && bytes[at] <= ' ') {
+      at++;
+    }
+    return at < bytes.length && bytes[at] == '<';
+  }
+}
