@@ -40,15 +40,15 @@ final class PackageReader {
   }
 
   /** Reads the folder or zip at a path; what keeps it from being read is a problem of it. */
-  static Reading read(Path path) throws IOException {
+  static PackageReading read(Path path) throws IOException {
     try (PackageFiles files = PackageFiles.at(path)) {
       return new PackageReader(files).read();
     } catch (RefusedPackage e) {
-      return new Reading(Records.NONE, List.of(), 0, List.of(e.problem()));
+      return PackageReading.refused(e.problem());
     }
   }
 
-  Reading read() throws IOException {
+  PackageReading read() throws IOException {
     Records records = Records.NONE;
     try {
       checkDescriptor();
@@ -64,7 +64,7 @@ final class PackageReader {
     } catch (RefusedPackage e) {
       problems.add(e.problem());
     }
-    return new Reading(records, pictures, rows, problems.all(files.packageName()));
+    return new PackageReading(records, pictures, rows, problems.all(files.packageName()));
   }
 
   private void checkDescriptor() throws IOException {

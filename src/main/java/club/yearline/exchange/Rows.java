@@ -190,6 +190,9 @@ final class Rows {
     if (value == null) {
       return "";
     }
+    if (value instanceof Boolean flag) {
+      return flag ? "true" : "";
+    }
     return value instanceof BigDecimal number ? number.toPlainString() : value.toString();
   }
 }

@@ -25,7 +25,7 @@ class RoundTripTest {
   @MethodSource("seeds")
   void whatWasWrittenReadsWithoutErrors(long seed) throws IOException {
     Records records = Catalogues.random(seed);
-    Reading reading = PackageReader.read(Packages.write(records, folder.resolve("first")));
+    PackageReading reading = PackageReader.read(Packages.write(records, folder.resolve("first")));
     assertThat(reading.problems()).noneMatch(PackageProblem::isError);
     assertThat(reading.records().entries())
         .containsExactlyInAnyOrderElementsOf(new Sorted(records).entries());

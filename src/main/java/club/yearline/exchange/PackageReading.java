@@ -13,12 +13,22 @@ import java.util.List;
  * @param rows how many rows its tables have
  * @param problems everything wrong or doubtful about it, gravest first, then by place
  */
-record Reading(
+record PackageReading(
     Records records, List<PictureFile> pictures, int rows, List<PackageProblem> problems) {
 
-  Reading {
+  PackageReading {
     pictures = List.copyOf(pictures);
     problems = List.copyOf(problems);
+  }
+
+  /** Nothing could be read, for this reason. */
+  static PackageReading refused(PackageProblem problem) {
+    return new PackageReading(Records.NONE, List.of(), 0, List.of(problem));
+  }
+
+  /** The same, with other problems. */
+  PackageReading with(List<PackageProblem> others) {
+    return new PackageReading(records, pictures, rows, others);
   }
 
   /** Whether any problem keeps the package out. */
