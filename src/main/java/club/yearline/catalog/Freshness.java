@@ -24,8 +24,8 @@ import org.springframework.web.servlet.mvc.method.annotation.ResponseBodyAdvice;
  * Says how long an answer read from the catalogue stays fresh: for ever at a revision that the
  * address names, until the next publication otherwise. Refusals carry neither.
  *
- * <p>What is read at a fixed revision has a strong tag, for caches and proxies. What is newest has a
- * weak one, because the container compresses no answer with a strong tag, and a telephone in a
+ * <p>What is read at a fixed revision has a strong tag, for caches and proxies. What is newest has
+ * a weak one, because the container compresses no answer with a strong tag, and a telephone in a
  * hangar gains more from the compression.
  */
 @ControllerAdvice
