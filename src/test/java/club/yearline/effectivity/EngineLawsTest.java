@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** The engine and the slow evaluator agree. */
 class EngineLawsTest {
 
-  private static final int SEEDS = 400;
+  private static final int SEEDS = 1000;
 
   @Test
   void agreesWithTheSlowEvaluatorOnEveryYear() {

@@ -28,7 +28,8 @@ final class SlowEvaluator {
   private final Records records;
   private final SlowSerials serials;
   private final SlowStanding standings;
-  private final Map<String, List<Change>> ordered = new HashMap<>();
+  private final Map<String, Map<String, List<Change>>> ordered = new HashMap<>();
+  private final Map<String, Grade> grades = new HashMap<>();
   private final Map<String, Change> changes = new HashMap<>();
 
   SlowEvaluator(Records records) {
@@ -36,6 +37,7 @@ final class SlowEvaluator {
     this.serials = new SlowSerials(records);
     this.standings = new SlowStanding(records, serials);
     records.changes().forEach(c -> changes.put(c.key(), c));
+    records.sources().forEach(s -> grades.put(s.key(), gradeOf(s.source().kind())));
   }
 
   SlowSerials serials() {
@@ -58,8 +60,9 @@ final class SlowEvaluator {
   }
 
   List<Change> inOrder(String feature, String variant) {
-    return ordered.computeIfAbsent(
-        feature + "|" + variant, k -> standings.inOrder(feature, variant));
+    return ordered
+        .computeIfAbsent(variant, v -> new HashMap<>())
+        .computeIfAbsent(feature, f -> standings.inOrder(f, variant));
   }
 
   /** With a serial, or with a year of which no serial block is known. */
@@ -198,8 +201,8 @@ final class SlowEvaluator {
         }
         if (citation.stance() == Stance.DISPUTES) {
           disputed = true;
-        } else if (gradeOf(citation.source()).ordinal() < grade.ordinal()) {
-          grade = gradeOf(citation.source());
+        } else if (grades.get(citation.source()).ordinal() < grade.ordinal()) {
+          grade = grades.get(citation.source());
         }
       }
     }
@@ -208,14 +211,7 @@ final class SlowEvaluator {
     return new SlowAnswer(state, List.copyOf(shown), stretches, grade, disputed);
   }
 
-  private Grade gradeOf(String source) {
-    SourceKind kind =
-        records.sources().stream()
-            .filter(s -> s.key().equals(source))
-            .findFirst()
-            .orElseThrow()
-            .source()
-            .kind();
+  private static Grade gradeOf(SourceKind kind) {
     return switch (kind) {
       case BOOK, PERIODICAL, BROCHURE, WEB_PAGE -> Grade.PUBLISHED;
       case PHOTOGRAPH, LOGBOOK, OBSERVATION -> Grade.AIRFRAME;

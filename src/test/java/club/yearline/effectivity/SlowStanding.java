@@ -19,7 +19,8 @@ final class SlowStanding {
   private final Records records;
   private final SlowSerials serials;
   private final Map<String, TreeSet<Integer>> walked = new HashMap<>();
-  private final Map<String, Map<String, Optional<Integer>>> yearsOfSerials = new HashMap<>();
+  private final Map<String, Map<String, Map<String, Optional<Integer>>>> yearsOfSerials =
+      new HashMap<>();
 
   SlowStanding(Records records, SlowSerials serials) {
     this.records = records;
@@ -123,7 +124,8 @@ final class SlowStanding {
   private @Nullable Integer yearOf(String variant, String series, String text) {
     return yearsOfSerials
         .computeIfAbsent(variant, v -> new HashMap<>())
-        .computeIfAbsent(series + "|" + text, k -> Optional.ofNullable(find(variant, series, text)))
+        .computeIfAbsent(series, s -> new HashMap<>())
+        .computeIfAbsent(text, t -> Optional.ofNullable(find(variant, series, t)))
         .orElse(null);
   }
 
