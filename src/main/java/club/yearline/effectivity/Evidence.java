@@ -4,6 +4,7 @@ import club.yearline.citation.Citation;
 import club.yearline.citation.Grade;
 import club.yearline.citation.Source;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
@@ -22,7 +23,7 @@ public record Evidence(Grade grade, boolean disputed, List<Citation> citations) 
     citations = List.copyOf(citations);
   }
 
-  static Evidence of(String variant, List<Possible> deciding, Map<String, Source> sources) {
+  static Evidence of(String variant, Collection<Possible> deciding, Map<String, Source> sources) {
     Grade grade = Grade.NONE;
     boolean disputed = false;
     List<Citation> citations = new ArrayList<>();

@@ -31,8 +31,12 @@ public record Possible(@Nullable Change change, @Nullable CutIn cutIn, boolean o
 
   /** Whether the same change brought it. */
   boolean sameChange(Possible other) {
-    return change == other.change
-        || (change != null && other.change != null && change.key().equals(other.change.key()));
+    return change == other.change || changeKey().equals(other.changeKey());
+  }
+
+  /** The change's key; empty for "nothing recorded". */
+  String changeKey() {
+    return change == null ? "" : change.key();
   }
 
   private List<String> outcome() {

@@ -48,19 +48,8 @@ final class SerialReader {
     while (digits > 0 && isDigit(text.charAt(digits - 1))) {
       digits--;
     }
-    String year = text.substring(digits);
-    boolean parted =
-        digits > 1
-            && SerialText.isSeparator(text.charAt(digits - 1))
-            && endsCount(text, digits - 1);
-    return parted && isYear(year) ? text.substring(0, digits - 1) : text;
-  }
-
-  /** Whether a counting number, with or without its letter, ends before the given place. */
-  private static boolean endsCount(String text, int end) {
-    char last = text.charAt(end - 1);
-    return isDigit(last)
-        || (end > 1 && last >= 'A' && last <= 'Z' && isDigit(text.charAt(end - 2)));
+    boolean parted = digits > 0 && SerialText.isSeparator(text.charAt(digits - 1));
+    return parted && isYear(text.substring(digits)) ? text.substring(0, digits - 1) : text;
   }
 
   private static boolean isYear(String digits) {

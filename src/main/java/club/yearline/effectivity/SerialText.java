@@ -13,6 +13,8 @@ public record SerialText(String text) {
   /** The longest text that is read, in characters as typed. */
   public static final int MAX_LENGTH = 40;
 
+  private static final String OTHER_DASHES = "\u2043\u2053\u207B\u208B\u2212";
+
   /**
    * Normalises a typed text.
    *
@@ -54,7 +56,8 @@ public record SerialText(String text) {
     return c == '-' || c == '.' || c == '/' || c == ' ';
   }
 
+  /** Dash punctuation, and the dashes that Unicode counts as mathematical signs or bullets. */
   private static boolean isDash(char c) {
-    return Character.getType(c) == Character.DASH_PUNCTUATION || c == '\u2212' || c == '\u2043';
+    return Character.getType(c) == Character.DASH_PUNCTUATION || OTHER_DASHES.indexOf(c) >= 0;
   }
 }

@@ -2,6 +2,7 @@ package club.yearline.effectivity;
 
 import club.yearline.citation.Source;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -113,15 +114,16 @@ public final class Timeline {
     if (stretches.stream().allMatch(s -> s.answer().agreesWith(stretches.get(0).answer()))) {
       return stretches.get(0).answer();
     }
-    List<Possible> deciding = new ArrayList<>();
-    stretches.forEach(s -> deciding.addAll(s.answer().possible()));
-    List<Possible> each = deciding.stream().distinct().toList();
+    Map<String, Possible> deciding = new LinkedHashMap<>();
+    for (Stretch stretch : stretches) {
+      stretch.answer().possible().forEach(p -> deciding.putIfAbsent(p.changeKey(), p));
+    }
     return new Answer(
         feature,
         State.SPLITS,
         List.of(),
         stretches,
-        Evidence.of(variant.key(), each, sources),
+        Evidence.of(variant.key(), deciding.values(), sources),
         retrofits);
   }
 

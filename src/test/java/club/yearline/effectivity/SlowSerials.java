@@ -48,7 +48,7 @@ final class SlowSerials {
     return typed
         .trim()
         .toUpperCase(Locale.ROOT)
-        .replaceAll("[\\p{Pd}\u2053\u207B\u208B\u2212]", "-")
+        .replaceAll("[\\p{Pd}\u2043\u2053\u207B\u208B\u2212]", "-")
         .replaceAll("[\\s\\p{Z}]", "");
   }
 
