@@ -47,15 +47,27 @@ final class Locator {
     if (length > SerialText.MAX_LENGTH) {
       return new Located.TooLong(length);
     }
+    List<SerialMatch> all = catalogue.read(text);
     List<SerialMatch> matches =
-        catalogue.read(text).stream().filter(m -> asked == null || asked.uses(m.series())).toList();
+        all.stream().filter(m -> asked == null || asked.uses(m.series())).toList();
     if (matches.isEmpty()) {
-      return new Located.NoSeries(text, asked == null ? null : asked.variant());
+      return elsewhere(text, blocks(all), asked);
     }
-    List<SerialBlock> holding = matches.stream().flatMap(m -> m.blocks().stream()).toList();
-    return holding.isEmpty()
+    return blocks(matches).isEmpty()
         ? outsideBlocks(text, matches, asked, year)
         : inBlocks(text, matches, asked, year);
+  }
+
+  private static List<SerialBlock> blocks(List<SerialMatch> matches) {
+    return matches.stream().flatMap(m -> m.blocks().stream()).toList();
+  }
+
+  /** A serial of no series that the asked variant uses may still be another variant's. */
+  private static Located elsewhere(
+      String text, List<SerialBlock> blocks, @Nullable VariantModel asked) {
+    return asked == null || blocks.isEmpty()
+        ? new Located.NoSeries(text, asked == null ? null : asked.variant())
+        : new Located.Contradiction(text, blocks);
   }
 
   private static Located outsideBlocks(
