@@ -22,7 +22,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
 
-@PageTest(SecurityTest.Doors.class)
+@PageTest
 @Import(SecurityTest.Doors.class)
 class SecurityTest {
 

@@ -6,16 +6,18 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import org.springframework.boot.webmvc.test.autoconfigure.WebMvcTest;
+import org.springframework.context.annotation.ComponentScan.Filter;
+import org.springframework.context.annotation.FilterType;
 import org.springframework.context.annotation.Import;
-import org.springframework.core.annotation.AliasFor;
 
-/** The web layer alone, with our security rules: no database, the named controllers only. */
+/**
+ * The frame of every page with our security rules, and no database. Of our modules only {@code web}
+ * and {@code accounts} are there; a test imports the controller it is about and what that needs.
+ */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
-@WebMvcTest
+@WebMvcTest(
+    excludeFilters =
+        @Filter(type = FilterType.REGEX, pattern = "club\\.yearline\\.(?!web\\.|accounts\\.).*"))
 @Import(SecurityConfiguration.class)
-public @interface PageTest {
-
-  @AliasFor(annotation = WebMvcTest.class, attribute = "controllers")
-  Class<?>[] value() default {};
-}
+public @interface PageTest {}

@@ -27,7 +27,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-@PageTest({ErrorsTest.Troubles.class, ErrorPages.class})
+@PageTest
 @Import(ErrorsTest.Troubles.class)
 class ErrorsTest {
 
