@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +30,7 @@ class TemplateTextsTest {
 
   private static final Path TEMPLATES = Path.of("src", "main", "resources", "templates");
   private static final Path BUNDLES = Path.of("src", "main", "resources", "messages");
+  private static final Path SOURCES = Path.of("src", "main", "java");
   private static final Path SETTINGS = Path.of("src", "main", "resources", "application.yaml");
 
   /** {@code #{key}}, {@code #{key(…)}} and {@code #messages.msg('key')}. */
@@ -93,15 +95,21 @@ class TemplateTextsTest {
 
   @ParameterizedTest
   @MethodSource("bundles")
-  void everyBundleIsInUse(Path bundle) throws IOException {
-    String name = bundle.getFileName().toString().replace(".properties", "");
-    assertThat(Files.readString(SETTINGS)).containsPattern("messages/" + name + "\\b");
+  void everyBundleIsListedOrReadByItsModule(Path bundle) throws IOException {
+    String name = "messages/" + bundle.getFileName().toString().replace(".properties", "");
+    List<Path> readers = new ArrayList<>(files(SOURCES, ".java").toList());
+    readers.add(SETTINGS);
+    Pattern mention = Pattern.compile(name + "[\",\\s]");
+    assertThat(readers).anyMatch(reader -> mention.matcher(text(reader)).find());
   }
 
+  /** A lone one would silently swallow the arguments after it. */
   @ParameterizedTest
   @MethodSource("bundles")
-  void noMessageHasAStraightApostrophe(Path bundle) throws IOException {
-    assertThat(read(bundle).values()).noneMatch(text -> text.toString().contains("'"));
+  void noMessageHasALoneStraightApostrophe(Path bundle) throws IOException {
+    assertThat(read(bundle).values())
+        .map(text -> text.toString().replaceAll("''|'[{}][^']*'", ""))
+        .noneMatch(text -> text.contains("'"));
   }
 
   @Test
@@ -120,6 +128,14 @@ class TemplateTextsTest {
     keys.stream().filter(key -> key.matches("refusal\\.[a-z-]+")).forEach(titles::add);
     assertThat(titles).isNotEmpty();
     assertThat(titles).allMatch(t -> keys.contains(t + ".detail") && keys.contains(t + ".advice"));
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String withoutInlining(String text) {
