@@ -4,6 +4,7 @@ import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.MethodParameter;
 import org.springframework.web.bind.support.WebDataBinderFactory;
@@ -13,14 +14,17 @@ import org.springframework.web.method.support.ModelAndViewContainer;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
-/** Gives controllers the {@link Reading} that a request asks for, and templates the same. */
+/**
+ * Gives controllers the {@link Reading} that a request asks for, and templates the same. The
+ * snapshots are fetched when first read, so that pages can be tested without storage.
+ */
 @Configuration(proxyBeanMethods = false)
 class ReadingSetup implements WebMvcConfigurer {
 
-  private final Snapshots snapshots;
+  private final ObjectProvider<Snapshots> snapshots;
   private final Freshness freshness;
 
-  ReadingSetup(Snapshots snapshots, Freshness freshness) {
+  ReadingSetup(ObjectProvider<Snapshots> snapshots, Freshness freshness) {
     this.snapshots = snapshots;
     this.freshness = freshness;
   }
@@ -36,7 +40,8 @@ class ReadingSetup implements WebMvcConfigurer {
   }
 
   /** Resolves parameters of type {@link Reading}; pages find it as {@code reading}. */
-  private record Resolver(Snapshots snapshots) implements HandlerMethodArgumentResolver {
+  private record Resolver(ObjectProvider<Snapshots> snapshots)
+      implements HandlerMethodArgumentResolver {
 
     @Override
     public boolean supportsParameter(MethodParameter parameter) {
@@ -63,11 +68,11 @@ class ReadingSetup implements WebMvcConfigurer {
 
     private Reading read(@Nullable String rev) {
       if (rev == null || rev.isBlank()) {
-        return new Reading(snapshots.head(), null);
+        return new Reading(snapshots.getObject().head(), null);
       }
       int asked = number(rev);
       try {
-        return new Reading(snapshots.at(asked), asked);
+        return new Reading(snapshots.getObject().at(asked), asked);
       } catch (UnknownRevision e) {
         throw Refusal.notFound("unknown-revision", asked, e.highest());
       }
