@@ -1,0 +1,69 @@
+package club.yearline.browse;
+
+import club.yearline.browse.Between.Comparison;
+import club.yearline.browse.DifferencePage.ImpactGroup;
+import club.yearline.catalog.Wording;
+import club.yearline.effectivity.Catalogue;
+import club.yearline.effectivity.ImpactRow;
+import club.yearline.web.Pages;
+import club.yearline.web.Refusal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Makes what pages show of a comparison of two revisions. */
+@Component
+class DifferenceViews {
+
+  private final Wording wording;
+  private final RecordTexts texts;
+
+  DifferenceViews(Wording wording, RecordTexts texts) {
+    this.wording = wording;
+    this.texts = texts;
+  }
+
+  /**
+   * A comparison as a page.
+   *
+   * @param to the later revision, to which links are pinned
+   * @param address the page's address
+   * @param variant the one variant whose impact is shown, page by page; null for all
+   * @param page the page of that variant's rows, counted from 1
+   */
+  DifferencePage page(
+      Comparison comparison, int to, String address, @Nullable String variant, int page) {
+    String suffix = "?rev=" + to;
+    ImpactViews impact = new ImpactViews(wording, texts, suffix, address);
+    if (variant != null) {
+      return onlyOf(variant, comparison, impact, page);
+    }
+    Catalogue names = comparison.after();
+    EditViews edits =
+        new EditViews(
+            new EntryNames(names, texts),
+            new EntryFields(new PartWords(names, wording, texts)),
+            texts,
+            suffix);
+    return new DifferencePage(
+        edits.of(comparison.edits()),
+        comparison.first(),
+        impact.of(comparison.impact()),
+        null,
+        null);
+  }
+
+  private static DifferencePage onlyOf(
+      String variant, Comparison comparison, ImpactViews impact, int page) {
+    List<ImpactRow> rows = ImpactViews.byVariant(comparison.impact()).get(variant);
+    if (rows == null) {
+      throw Refusal.notFound("no-impact-on-variant", variant);
+    }
+    int count = (rows.size() + ImpactViews.SHOWN - 1) / ImpactViews.SHOWN;
+    int current = Math.min(Math.max(page, 1), count);
+    int from = (current - 1) * ImpactViews.SHOWN;
+    ImpactGroup group = impact.page(rows, from, Math.min(from + ImpactViews.SHOWN, rows.size()));
+    return new DifferencePage(
+        List.of(), false, List.of(group), group.variant(), new Pages(group.all(), current, count));
+  }
+}

@@ -1,0 +1,38 @@
+package club.yearline.browse;
+
+import club.yearline.catalog.Reading;
+import club.yearline.effectivity.Feature;
+import club.yearline.web.Crumb;
+import club.yearline.web.Refusal;
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+
+/** One feature: its values, its timeline over all variants, every change with its sources. */
+@Controller
+class FeaturePages {
+
+  private final FeatureViews views;
+  private final RecordTexts texts;
+
+  FeaturePages(FeatureViews views, RecordTexts texts) {
+    this.views = views;
+    this.texts = texts;
+  }
+
+  @GetMapping("/features/{key}")
+  String feature(@PathVariable String key, Reading reading, Model model) {
+    Feature feature =
+        reading
+            .catalogue()
+            .feature(key)
+            .orElseThrow(() -> Refusal.notFound("unknown-feature", key));
+    model.addAttribute("page", views.page(feature, reading));
+    model.addAttribute(
+        "trail",
+        List.of(new Crumb(texts.get("crumb.home"), reading.link("/")), Crumb.here(feature.name())));
+    return "records/feature";
+  }
+}

@@ -1,0 +1,120 @@
+package club.yearline.browse;
+
+import club.yearline.browse.FeaturePage.ChangeItem;
+import club.yearline.browse.FeaturePage.CutInLine;
+import club.yearline.browse.FeaturePage.RetrofitItem;
+import club.yearline.browse.FeaturePage.ValueCard;
+import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Reading;
+import club.yearline.catalog.Wording;
+import club.yearline.effectivity.Change;
+import club.yearline.effectivity.CutIn;
+import club.yearline.effectivity.Feature;
+import club.yearline.effectivity.FeatureValue;
+import club.yearline.effectivity.Picture;
+import club.yearline.effectivity.Retrofit;
+import club.yearline.effectivity.Variant;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.springframework.web.util.UriUtils;
+
+/** Makes what a feature's page shows. */
+@Component
+class FeatureViews {
+
+  private final Wording wording;
+  private final RecordTexts texts;
+  private final Chapters chapters;
+  private final FindingsOf findings;
+
+  FeatureViews(Wording wording, RecordTexts texts, Chapters chapters, FindingsOf findings) {
+    this.wording = wording;
+    this.texts = texts;
+    this.chapters = chapters;
+    this.findings = findings;
+  }
+
+  FeaturePage page(Feature feature, Reading reading) {
+    List<Line> lines = Line.of(feature, reading.catalogue());
+    List<Change> changes = ChangeOrder.merged(lines);
+    return new FeaturePage(
+        feature.name(),
+        feature.description(),
+        (feature.chapter() + " " + chapters.title(feature.chapter()).orElse("")).strip(),
+        feature.unit(),
+        "records.visibility." + feature.visibility().code(),
+        "records.exchange." + feature.exchange().code(),
+        feature.values().stream().map(v -> card(v, reading)).toList(),
+        FeatureDrawing.of(feature, lines, reading, wording, texts).orElse(null),
+        new AnswerRows(reading, wording, texts).of(lines),
+        changes.stream().map(c -> item(feature, c, lines, reading)).toList(),
+        lines.stream()
+            .flatMap(l -> l.timeline().retrofits().stream())
+            .map(r -> item(feature, r, reading))
+            .toList(),
+        CitationLine.of(feature.citations(), reading),
+        findings.feature(reading.catalogue(), feature.key()).stream()
+            .map(f -> FindingLine.of(f, texts))
+            .toList());
+  }
+
+  private static ValueCard card(FeatureValue value, Reading reading) {
+    Optional<Picture> picture =
+        Optional.ofNullable(value.picture()).flatMap(reading.catalogue()::picture);
+    return new ValueCard(
+        value.label(),
+        value.cue(),
+        picture.map(FeatureViews::address).orElse(null),
+        picture.isEmpty() ? null : value.pictureCredit(),
+        picture.map(p -> p.mediaType().equals("image/svg+xml")).orElse(false));
+  }
+
+  private static String address(Picture picture) {
+    String name = UriUtils.encodePathSegment(picture.name(), StandardCharsets.UTF_8);
+    return "/pictures/" + picture.sha256() + "/" + name;
+  }
+
+  private ChangeItem item(Feature feature, Change change, List<Line> lines, Reading reading) {
+    return new ChangeItem(
+        change.title(),
+        reading.link("/changes/" + change.key()),
+        wording.offering(feature, change.offering()),
+        cutIns(change, lines),
+        CitationLine.of(change.citations(), reading),
+        change.citations().stream().anyMatch(c -> !c.supports()));
+  }
+
+  /** Variants with the same words stand together, in the order of the drawing. */
+  private List<CutInLine> cutIns(Change change, List<Line> lines) {
+    Map<String, List<String>> variants = new LinkedHashMap<>();
+    for (Line line : lines) {
+      Optional<CutIn> cutIn = change.cutIn(line.variant().key());
+      cutIn.ifPresent(
+          c ->
+              variants
+                  .computeIfAbsent(wording.cutIn(c), k -> new ArrayList<>())
+                  .add(line.variant().designation()));
+    }
+    return variants.entrySet().stream()
+        .map(e -> new CutInLine(String.join(", ", e.getValue()), e.getKey()))
+        .toList();
+  }
+
+  private RetrofitItem item(Feature feature, Retrofit retrofit, Reading reading) {
+    String variant = retrofit.variant();
+    return new RetrofitItem(
+        wording.value(feature, retrofit.value()),
+        reading.catalogue().variant(variant).map(Variant::designation).orElse(variant),
+        reading.link("/variants/" + variant),
+        new Ranges(wording, texts).of(retrofit),
+        retrofit.document(),
+        reading.catalogue().isMandatory(retrofit),
+        retrofit.note(),
+        CitationLine.of(retrofit.citations(), reading));
+  }
+}

@@ -1,0 +1,41 @@
+package club.yearline.browse;
+
+import club.yearline.catalog.Revision;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One revision as lists and its page show it.
+ *
+ * @param number its number
+ * @param href its page
+ * @param published when, in ISO form, UTC
+ * @param note what it changes
+ * @param proposedBy who proposed it
+ * @param approvedBy who approved it, where that was somebody else
+ */
+record RevisionPage(
+    int number,
+    String href,
+    String published,
+    String note,
+    @Nullable String proposedBy,
+    @Nullable String approvedBy) {
+
+  static RevisionPage of(Revision revision) {
+    boolean same =
+        revision.approvedBy() != null && revision.approvedBy().equals(revision.proposedBy());
+    return new RevisionPage(
+        revision.number(),
+        "/revisions/" + revision.number(),
+        iso(revision.publishedAt()),
+        revision.note(),
+        revision.proposedBy(),
+        same ? null : revision.approvedBy());
+  }
+
+  private static String iso(Instant time) {
+    return time.truncatedTo(ChronoUnit.MINUTES).toString().replace(":00Z", "Z").replace('T', ' ');
+  }
+}

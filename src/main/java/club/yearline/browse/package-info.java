@@ -1,0 +1,11 @@
+/**
+ * Pages to browse the catalogue: families and variants, features, changes, sources, revisions.
+ *
+ * <p>Allowed dependencies: the catalogue, the engine, citations and the page layout.
+ */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"catalog", "effectivity", "citation", "web"})
+package club.yearline.browse;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
