@@ -90,7 +90,7 @@ final class Troubles {
               UNPROCESSABLE,
               "serial",
               "other-series",
-              otherVariants(none.text()),
+              List.of(),
               none.text().strip(),
               variant.designation());
     }
@@ -153,18 +153,6 @@ final class Troubles {
             .map(this::inWords)
             .collect(Collectors.joining(phrases.of("expected.and")));
     return trouble(UNPROCESSABLE, "serial", "contradicts", ways, serial, blocks);
-  }
-
-  /** What the serial is, whichever variant was asked. */
-  private List<Trouble.Way> otherVariants(String text) {
-    List<Trouble.Way> ways = new ArrayList<>();
-    for (SerialMatch match : catalogue.read(text)) {
-      for (SerialBlock block : match.blocks()) {
-        String href = links.expected(block.variant(), block.year(), match.text());
-        ways.add(new Trouble.Way(inWords(block), href));
-      }
-    }
-    return ways;
   }
 
   private List<Trouble.Way> years(Variant variant) {

@@ -255,7 +255,7 @@ class ExpectedPageTest extends ExpectedSlice {
   @Test
   void saysThatASerialIsOfAnotherVariantsSeries() {
     assertTrouble(
-        "/expected?serial=LT-0042&variant=la-5", 422, "no serial of the Variant la-5", "serial");
+        "/expected?serial=LT-0305&variant=la-5", 422, "no serial of the Variant la-5", "serial");
   }
 
   @Test
