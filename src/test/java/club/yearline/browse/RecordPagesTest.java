@@ -5,6 +5,7 @@ import static org.mockito.BDDMockito.given;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
 import club.yearline.catalog.History;
 import club.yearline.catalog.Revision;
@@ -19,7 +20,6 @@ import club.yearline.effectivity.Entry;
 import club.yearline.effectivity.EntryKind;
 import club.yearline.effectivity.Records;
 import club.yearline.effectivity.Variant;
-import club.yearline.testing.PageTest;
 import club.yearline.testing.Sample;
 import club.yearline.testing.SmallCatalogue;
 import java.time.Instant;
@@ -34,12 +34,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.webmvc.test.autoconfigure.WebMvcTest;
 import org.springframework.context.annotation.Import;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.springframework.test.web.servlet.MockMvc;
 
-@PageTest({FeaturePages.class, ChangePages.class, SourcePages.class, RevisionPages.class})
+@WebMvcTest({FeaturePages.class, ChangePages.class, SourcePages.class, RevisionPages.class})
 @Import({
+  SecurityConfiguration.class,
   FeatureViews.class,
   ChangeViews.class,
   SourceViews.class,

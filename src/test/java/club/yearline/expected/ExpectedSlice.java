@@ -2,6 +2,7 @@ package club.yearline.expected;
 
 import static org.mockito.Mockito.when;
 
+import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshot;
@@ -9,7 +10,6 @@ import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.UnknownRevision;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
-import club.yearline.testing.PageTest;
 import java.net.URI;
 import java.time.Instant;
 import org.jsoup.Jsoup;
@@ -17,14 +17,21 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.mockito.Mockito;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.webmvc.test.autoconfigure.WebMvcTest;
 import org.springframework.context.annotation.Import;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The pages of this module over an invented catalogue at revision 12. */
-@PageTest({ExpectedController.class, ListController.class, DifferencesController.class})
-@Import({Phrases.class, Chapters.class, Wording.class, ExpectedSections.class})
+@WebMvcTest({ExpectedController.class, ListController.class, DifferencesController.class})
+@Import({
+  SecurityConfiguration.class,
+  Phrases.class,
+  Chapters.class,
+  Wording.class,
+  ExpectedSections.class
+})
 abstract class ExpectedSlice {
 
   static final Snapshot SNAPSHOT =
