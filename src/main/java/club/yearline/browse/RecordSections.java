@@ -9,12 +9,12 @@ import org.springframework.context.annotation.Configuration;
 class RecordSections {
 
   @Bean
-  Section sources() {
+  Section sourcesSection() {
     return new Section("/sources", "records.sources", 70);
   }
 
   @Bean
-  Section revisions() {
+  Section revisionsSection() {
     return new Section("/revisions", "records.revisions", 80);
   }
 }
