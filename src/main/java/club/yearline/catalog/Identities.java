@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Repository;
 
 /** The identities of all entries that were ever published. */
-@Component
+@Repository
 class Identities {
 
   private final EntityManager entityManager;

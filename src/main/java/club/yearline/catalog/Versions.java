@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Repository;
 
 /** All versions of all entries. */
-@Component
+@Repository
 class Versions {
 
   private final EntityManager entityManager;

@@ -12,6 +12,7 @@ import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.JdbcClientAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.JdbcTemplateAutoConfiguration;
 import org.springframework.boot.persistence.autoconfigure.EntityScan;
+import org.springframework.boot.persistence.autoconfigure.PersistenceExceptionTranslationAutoConfiguration;
 import org.springframework.boot.transaction.autoconfigure.TransactionAutoConfiguration;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.annotation.Import;
@@ -77,6 +78,7 @@ final class Instance implements AutoCloseable {
     JdbcClientAutoConfiguration.class,
     HibernateJpaAutoConfiguration.class,
     DataJpaRepositoriesAutoConfiguration.class,
+    PersistenceExceptionTranslationAutoConfiguration.class,
     FlywayAutoConfiguration.class,
     TransactionAutoConfiguration.class,
     TaskSchedulingAutoConfiguration.class
