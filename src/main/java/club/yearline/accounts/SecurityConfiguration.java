@@ -1,8 +1,12 @@
 package club.yearline.accounts;
 
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -10,6 +14,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.DefaultSecurityFilterChain;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.header.HeaderWriter;
@@ -25,6 +30,8 @@ import org.springframework.security.web.util.matcher.RequestMatcher;
  */
 @Configuration(proxyBeanMethods = false)
 public class SecurityConfiguration {
+
+  private static final Set<String> READING = Set.of("GET", "HEAD");
 
   private static final HeaderWriter HEADERS = new SafetyHeaders();
 
@@ -58,8 +65,20 @@ public class SecurityConfiguration {
         .sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
         .requestCache(AbstractHttpConfigurer::disable)
         .logout(AbstractHttpConfigurer::disable)
+        .exceptionHandling(e -> e.authenticationEntryPoint(SecurityConfiguration::turnAway))
         .headers(headers -> headers.defaultsDisabled().addHeaderWriter(HEADERS))
         .build();
+  }
+
+  /**
+   * Somebody without an account who mistypes an address should hear that there is no such page, and
+   * learns nothing about pages that are there for others.
+   */
+  private static void turnAway(
+      HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
+      throws IOException {
+    boolean reads = READING.contains(request.getMethod());
+    response.sendError(reads ? HttpServletResponse.SC_NOT_FOUND : HttpServletResponse.SC_FORBIDDEN);
   }
 
   private static SecurityFilterChain headersOnly(List<RequestMatcher> matchers) {

@@ -58,8 +58,8 @@ class SecurityTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"/unlisted", "/admin", "/family", "/api/v2/families", "/actuator/env"})
-  void whatIsNotListedIsDenied(String path) throws Exception {
-    mvc.perform(get(path)).andExpect(status().isForbidden());
+  void whatIsNotListedIsDeniedAsIfItWereNotThere(String path) throws Exception {
+    mvc.perform(get(path)).andExpect(status().isNotFound());
   }
 
   @Test

@@ -5,11 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.testing.Browser;
 import club.yearline.testing.InBrowser;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
 import org.springframework.boot.hibernate.autoconfigure.HibernateJpaAutoConfiguration;
@@ -47,9 +55,8 @@ class SamplePageTest {
   @Test
   void isAccessibleInBothThemesAndSizes(Browser browser) {
     browser.open(address()).desktop().light().assertAccessible();
-    browser.dark().assertAccessible();
-    browser.phone().assertAccessible();
-    browser.light().assertAccessible();
+    browser.phone().dark().assertAccessible();
+    browser.light();
   }
 
   @ParameterizedTest
@@ -58,6 +65,63 @@ class SamplePageTest {
     browser.size(width, 800).open(address());
     assertThat(browser.sidewaysScroll()).isZero();
     browser.desktop();
+  }
+
+  @Test
+  void anAddressThatLeadsNowhereIsAnsweredByAPageOfOurs(Browser browser) {
+    browser.open("http://localhost:" + port + "/no-such-page").record("refusal");
+    assertThat(browser.driver().getTitle())
+        .isEqualTo("There is nothing at this address · Yearline");
+    browser.assertAccessible();
+  }
+
+  @Test
+  void staticFilesAreKeptForAYearUnderTheHashOfTheirContent(Browser browser) {
+    browser.open(address());
+    String css =
+        browser.driver().findElement(By.cssSelector("link[rel=stylesheet]")).getAttribute("href");
+    assertThat(css).containsPattern("/css/yearline-[0-9a-f]{32}\\.css$");
+    HttpResponse<String> file = fetch(css);
+    assertThat(file.statusCode()).isEqualTo(200);
+    assertThat(file.headers().firstValue("Cache-Control")).contains("max-age=31536000");
+    String script = browser.driver().findElement(By.cssSelector("script")).getAttribute("src");
+    assertThat(fetch(script).body()).contains("htmx");
+  }
+
+  @Test
+  void nothingComesFromAnotherHostAndThePageIsSmall(Browser browser) {
+    browser.open(address());
+    List<?> loaded =
+        (List<?>)
+            ((JavascriptExecutor) browser.driver())
+                .executeScript(
+                    "return performance.getEntries().filter(e => e.name.startsWith('http'))"
+                        + ".map(e => e.name)");
+    assertThat(loaded).isNotEmpty().allMatch(n -> n.toString().startsWith(site()));
+    Object bytes =
+        ((JavascriptExecutor) browser.driver())
+            .executeScript(
+                "return performance.getEntries().filter(e => e.decodedBodySize)"
+                    + ".reduce((sum, e) => sum + e.decodedBodySize, 0)");
+    assertThat(((Number) bytes).longValue()).isBetween(20_000L, 150_000L);
+  }
+
+  private String site() {
+    return "http://localhost:" + port + "/";
+  }
+
+  private static HttpResponse<String> fetch(String address) {
+    try {
+      return HttpClient.newHttpClient()
+          .send(
+              HttpRequest.newBuilder(URI.create(address)).build(),
+              HttpResponse.BodyHandlers.ofString());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
   }
 
   private String address() {
