@@ -23,6 +23,7 @@ final class Routes {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/find",
           "/families/**",
           "/variants/**",
           "/features/**",

@@ -19,7 +19,10 @@ final class SafetyHeaders implements HeaderWriter {
 
   @Override
   public void writeHeaders(HttpServletRequest request, HttpServletResponse response) {
-    response.setHeader("Content-Security-Policy", CONTENT_POLICY);
+    // Pictures come with a policy of their own, under which nothing at all may load or run.
+    if (!response.containsHeader("Content-Security-Policy")) {
+      response.setHeader("Content-Security-Policy", CONTENT_POLICY);
+    }
     response.setHeader("X-Content-Type-Options", "nosniff");
     response.setHeader("Referrer-Policy", "same-origin");
     response.setHeader("Permissions-Policy", PERMISSIONS);
