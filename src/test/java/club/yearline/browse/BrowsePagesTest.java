@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.mockito.Mockito.when;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
 import club.yearline.catalog.Finder;
 import club.yearline.catalog.Pictures;
@@ -13,7 +14,6 @@ import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.StoredPicture;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
-import club.yearline.testing.PageTest;
 import club.yearline.testing.SmallCatalogue;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -27,13 +27,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.webmvc.test.autoconfigure.WebMvcTest;
 import org.springframework.context.annotation.Import;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.springframework.test.web.servlet.MockMvc;
 
-@PageTest({HomePage.class, FindPage.class, FamilyPage.class, VariantPage.class, PictureFiles.class})
-@Import({Words.class, Wording.class, Chapters.class, BrowseSections.class})
+@WebMvcTest({HomePage.class, FindPage.class, FamilyPage.class, VariantPage.class, PictureFiles.class})
+@Import({SecurityConfiguration.class, Words.class, Wording.class, Chapters.class, BrowseSections.class})
 class BrowsePagesTest {
 
   private static final Revision REVISION =
