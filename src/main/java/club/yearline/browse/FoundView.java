@@ -49,7 +49,7 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
     if (!found.isEmpty()) {
       Closeness best = found.hits().get(0).closeness();
       if (best == Closeness.OTHER_YEAR) {
-        notes.add(words.say("find.other-year", found.year()));
+        notes.add(words.say("find.other-year", String.valueOf(found.year())));
       } else if (best == Closeness.NEAR) {
         notes.add(words.say("find.near"));
       }

@@ -33,8 +33,20 @@ import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.springframework.test.web.servlet.MockMvc;
 
-@WebMvcTest({HomePage.class, FindPage.class, FamilyPage.class, VariantPage.class, PictureFiles.class})
-@Import({SecurityConfiguration.class, Words.class, Wording.class, Chapters.class, BrowseSections.class})
+@WebMvcTest({
+  HomePage.class,
+  FindPage.class,
+  FamilyPage.class,
+  VariantPage.class,
+  PictureFiles.class
+})
+@Import({
+  SecurityConfiguration.class,
+  Words.class,
+  Wording.class,
+  Chapters.class,
+  BrowseSections.class
+})
 class BrowsePagesTest {
 
   private static final Revision REVISION =
