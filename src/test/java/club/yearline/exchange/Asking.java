@@ -81,11 +81,11 @@ final class Asking {
   }
 
   private static String stretch(Stretch stretch, boolean markOptions) {
-    return stretch.firstText()
-        + ".."
-        + stretch.lastText()
-        + "="
-        + offerings(stretch.answer(), markOptions);
+    String serials =
+        stretch.first().equals(stretch.last())
+            ? stretch.firstText()
+            : stretch.firstText() + ".." + stretch.lastText();
+    return serials + "=" + offerings(stretch.answer(), markOptions);
   }
 
   private static String offerings(Answer answer, boolean markOptions) {
