@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -29,6 +30,7 @@ import org.springframework.security.web.util.matcher.RequestMatcher;
  * more than the answer); everything else passes the full chain, where what is not listed is denied.
  */
 @Configuration(proxyBeanMethods = false)
+@ConditionalOnWebApplication
 public class SecurityConfiguration {
 
   private static final Set<String> READING = Set.of("GET", "HEAD");

@@ -1,37 +1,46 @@
 package club.yearline.exchange;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import org.springframework.boot.Banner;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /** The application without its server, for commands that need the catalogue. */
 final class Application {
 
+  /** What a command does with the application. */
+  interface Work<T> {
+    T with(ApplicationContext context) throws IOException;
+  }
+
   private final Class<?> main;
   private final String[] settings;
 
+  /** An application with settings beyond those of its environment, each {@code --name=value}. */
   Application(Class<?> main, String... settings) {
     this.main = main;
     this.settings = settings;
   }
 
-  /** Starts it. Its log goes to standard error: standard output is for results. */
-  ConfigurableApplicationContext open() {
+  /**
+   * Starts it, works, and stops it. Its log goes to standard error: results have standard output.
+   */
+  <T> T run(Work<T> work) throws IOException {
     PrintStream results = System.out;
     System.setOut(System.err);
-    try {
-      return new SpringApplicationBuilder(main)
-          .web(WebApplicationType.NONE)
-          .bannerMode(Banner.Mode.OFF)
-          .logStartupInfo(false)
-          .properties("logging.level.root=warn", "yearline.demo=false")
-          .properties(settings)
-          .run();
-    } catch (RuntimeException e) {
+    try (ConfigurableApplicationContext context =
+        new SpringApplicationBuilder(main)
+            .web(WebApplicationType.NONE)
+            .bannerMode(Banner.Mode.OFF)
+            .logStartupInfo(false)
+            .properties("logging.level.root=warn", "spring.jmx.enabled=false")
+            .run(settings)) {
+      return work.with(context);
+    } finally {
       System.setOut(results);
-      throw e;
     }
   }
 }

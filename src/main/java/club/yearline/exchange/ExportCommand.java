@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ConfigurableApplicationContext;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,13 +39,14 @@ final class ExportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     console.progress("progress.starting");
-    try (ConfigurableApplicationContext context = application.open()) {
-      Exporting exporting = context.getBean(Exporting.class);
-      Snapshot snapshot = exporting.at(revision);
-      console.progress("progress.exporting", path);
-      Outputs.write(path, target -> exporting.write(snapshot, target));
-      console.result("report.exported", snapshot.number(), path);
-      return Console.DONE;
-    }
+    return application.run(context -> export(context.getBean(Exporting.class)));
+  }
+
+  private int export(Exporting exporting) throws IOException {
+    Snapshot snapshot = exporting.at(revision);
+    console.progress("progress.exporting", path);
+    Outputs.write(path, target -> exporting.write(snapshot, target));
+    console.result("report.exported", snapshot.number(), path);
+    return Console.DONE;
   }
 }

@@ -4,7 +4,7 @@ import club.yearline.catalog.Revision;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.ApplicationContext;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -43,18 +43,21 @@ final class ImportCommand implements Callable<Integer> {
 
   private int publish(PackageFiles files, PackageReading reading) throws IOException {
     console.progress("progress.starting");
-    try (ConfigurableApplicationContext context = application.open()) {
-      console.progress("progress.publishing");
-      String note = Texts.of("import.note", path.toAbsolutePath().getFileName());
-      Imported imported = context.getBean(Importing.class).publish(files, reading, note);
-      Revision revision = imported.revision();
-      if (revision == null) {
-        return refuse(imported.reading());
-      }
-      console.report(path.toString(), imported.reading(), "report.refused");
-      console.result("report.imported", revision.number());
-      return Console.DONE;
+    return application.run(context -> publish(context, files, reading));
+  }
+
+  private int publish(ApplicationContext context, PackageFiles files, PackageReading reading)
+      throws IOException {
+    console.progress("progress.publishing");
+    String note = Texts.of("import.note", path.toAbsolutePath().getFileName());
+    Imported imported = context.getBean(Importing.class).publish(files, reading, note);
+    Revision revision = imported.revision();
+    if (revision == null) {
+      return refuse(imported.reading());
     }
+    console.report(path.toString(), imported.reading(), "report.refused");
+    console.result("report.imported", revision.number());
+    return Console.DONE;
   }
 
   private int refuse(PackageReading reading) {

@@ -23,7 +23,7 @@ class ReadyNotice {
     }
   }
 
-  private static String address(Environment environment, String port) {
+  static String address(Environment environment, String port) {
     boolean secured =
         environment.containsProperty("server.ssl.bundle")
             || environment.containsProperty("server.ssl.key-store")

@@ -60,7 +60,7 @@ final class Schemas {
    * Package profile asks for at least one licence where the member is there at all.
    */
   String descriptor() {
-    return descriptor.replace(" \"licenses\": [],\n", "");
+    return descriptor.replace(" \"licenses\": [],\n", "").stripTrailing() + "\n";
   }
 
   private static Schemas load() {
