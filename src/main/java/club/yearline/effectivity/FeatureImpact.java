@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** The impact on one feature of one variant. */
@@ -15,6 +14,7 @@ final class FeatureImpact {
   private final @Nullable VariantModel old;
   private final @Nullable VariantModel now;
   private final Feature feature;
+  private final ImpactCuts cuts;
   private final List<ImpactRow> rows = new ArrayList<>();
 
   /** Whether the segment just before was part of the last row, so that the next may join it. */
@@ -24,6 +24,7 @@ final class FeatureImpact {
     this.old = old;
     this.now = now;
     this.feature = feature;
+    this.cuts = new ImpactCuts(old, now, feature.key());
   }
 
   List<ImpactRow> rows() {
@@ -37,26 +38,7 @@ final class FeatureImpact {
   }
 
   private List<Segment> segments(@Nullable VariantModel model) {
-    return model == null ? List.of() : Segments.of(model, this::addCuts);
-  }
-
-  /** Both states are cut where either may change, so that their segments can be paired. */
-  private void addCuts(Series series, TreeSet<Serial> cuts) {
-    addCuts(old, series, cuts);
-    addCuts(now, series, cuts);
-  }
-
-  private void addCuts(@Nullable VariantModel model, Series series, TreeSet<Serial> cuts) {
-    if (model == null) {
-      return;
-    }
-    model.timeline(feature.key()).ifPresent(t -> t.addCuts(series, cuts));
-    for (Block block : model.production().blocks()) {
-      if (block.series().key().equals(series.key())) {
-        cuts.add(block.first());
-        cuts.add(block.end());
-      }
-    }
+    return model == null ? List.of() : Segments.of(model, cuts::addTo);
   }
 
   private void add(Place place, Pair pair) {

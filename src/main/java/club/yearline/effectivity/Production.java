@@ -61,6 +61,12 @@ final class Production {
     return blocks;
   }
 
+  /** The blocks of a series, of all variants. */
+  List<Block> neighbours(Series series) {
+    SeriesBlocks all = neighbours.get(series.key());
+    return all == null ? List.of() : all.all();
+  }
+
   /** The years of all runs, ascending, each once. */
   int[] years() {
     return years.clone();

@@ -81,6 +81,19 @@ final class SlowEvaluator {
     return answer(place.variant(), stateOf(possible), possible, List.of());
   }
 
+  /** The changes in whose window a place lies. */
+  List<String> inside(String feature, Place place) {
+    List<String> inside = new ArrayList<>();
+    Standing standing = null;
+    for (Change change : inOrder(feature, place.variant())) {
+      standing = standings.of(change.cutIn(place.variant()).orElseThrow(), place, standing);
+      if (standing == Standing.INSIDE) {
+        inside.add(change.key());
+      }
+    }
+    return inside;
+  }
+
   private static State stateOf(List<SlowPossible> possible) {
     if (possible.size() == 1) {
       return possible.get(0).change().equals(NOTHING) ? State.UNRECORDED : State.SETTLED;
