@@ -49,9 +49,4 @@ record Block(SerialBlock entry, Series series, Serial first, Serial end, boolean
   boolean holds(Serial serial) {
     return !serial.isBelow(first) && (endless || serial.isBelow(end));
   }
-
-  /** Ordinals held: a block from {@code 412A} to {@code 454} counts 412 to 454. */
-  long size() {
-    return end.plainFloor() - first.ordinal();
-  }
 }

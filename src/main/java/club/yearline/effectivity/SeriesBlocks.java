@@ -54,47 +54,50 @@ final class SeriesBlocks {
 
   /**
    * The number of airframes in {@code [from, to)} that belong to the wanted blocks; a serial shared
-   * by several blocks counts in equal parts in each.
+   * by several blocks counts in equal parts in each. Ordinals count by their plain serial, and in a
+   * block that begins with a letter, that first one counts too.
    */
   double airframes(Serial from, Serial to, Predicate<Block> wanted) {
+    List<Block> touched = touched(from, to);
     TreeSet<Long> cuts = new TreeSet<>(List.of(from.plainFloor(), to.plainFloor()));
+    for (Block block : touched) {
+      cuts.add(block.first().plainFloor());
+      cuts.add(block.end().plainFloor());
+    }
+    double sum = 0;
+    for (Long cut : cuts.subSet(from.plainFloor(), to.plainFloor())) {
+      Long next = cuts.higher(cut);
+      sum += next == null ? 0 : (next - cut) * share(touched, cut, wanted);
+    }
+    for (Block block : touched) {
+      Serial first = block.first();
+      boolean lettered = first.suffix() != Serial.NO_SUFFIX && !first.isBelow(from);
+      sum += lettered && wanted.test(block) ? 1.0 / holding(first).size() : 0;
+    }
+    return sum;
+  }
+
+  private List<Block> touched(Serial from, Serial to) {
     List<Block> touched = new ArrayList<>();
     for (int i = floor(to); i >= 0 && from.isBelow(reach.get(i)); i--) {
       Block block = blocks.get(i);
       if (from.isBelow(block.end()) && block.first().isBelow(to)) {
         touched.add(block);
-        cuts.add(countedFrom(block));
-        cuts.add(block.end().plainFloor());
       }
     }
-    long low =
-        touched.stream().filter(b -> b.first().equals(from)).findAny().isPresent()
-            ? from.ordinal()
-            : from.plainFloor();
-    cuts.add(low);
-    double sum = 0;
-    for (Long cut : cuts.subSet(low, to.plainFloor())) {
-      Long next = cuts.higher(cut);
-      sum += next == null ? 0 : (next - cut) * share(touched, cut, wanted);
-    }
-    return sum;
+    return touched;
   }
 
   private static double share(List<Block> touched, long ordinal, Predicate<Block> wanted) {
     int all = 0;
     int ours = 0;
     for (Block block : touched) {
-      if (countedFrom(block) <= ordinal && ordinal < block.end().plainFloor()) {
+      if (block.first().plainFloor() <= ordinal && ordinal < block.end().plainFloor()) {
         all++;
         ours += wanted.test(block) ? 1 : 0;
       }
     }
     return all == 0 ? 0 : (double) ours / all;
-  }
-
-  /** A block that begins with a lettered serial counts that serial's ordinal. */
-  private static long countedFrom(Block block) {
-    return block.first().ordinal();
   }
 
   /** Index of the last block that begins at or before the serial; -1 for none. */

@@ -6,8 +6,8 @@ import club.yearline.testing.SmallCatalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.junit.jupiter.api.Test;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 
 /** Impact rows as a moderator reads them (domain section 7). */
 class ImpactTest {
@@ -39,8 +39,7 @@ class ImpactTest {
             "latch-rotary",
             c ->
                 change(
-                    (Change) c,
-                    new CutIn("la-2", false, null, null, "lt", "LT-0018", "LT-0018")));
+                    (Change) c, new CutIn("la-2", false, null, null, "lt", "LT-0018", "LT-0018")));
     assertThat(rows).containsExactly("CHANGED door-latch 1957-1957 LT-0015-LT-0017 3.0/3.0");
   }
 
@@ -118,7 +117,6 @@ class ImpactTest {
   }
 
   private static Change uncited(Change c) {
-    return new Change(
-        c.key(), c.feature(), c.title(), null, c.offering(), c.cutIns(), List.of());
+    return new Change(c.key(), c.feature(), c.title(), null, c.offering(), c.cutIns(), List.of());
   }
 }

@@ -101,8 +101,7 @@ final class SlowFindings {
     }
   }
 
-  private void years(
-      String table, String record, @Nullable Integer first, @Nullable Integer last) {
+  private void years(String table, String record, @Nullable Integer first, @Nullable Integer last) {
     if (first != null && last != null && first > last) {
       add(Finding.Code.REVERSED_WINDOW, table, record);
     }
