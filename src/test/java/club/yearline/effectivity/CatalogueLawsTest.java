@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** What holds for every catalogue, whatever it records. */
 class CatalogueLawsTest {
 
-  private static final int SEEDS = 300;
+  private static final int SEEDS = 200;
 
   @Test
   void everyPositionHasExactlyOneStateForEachFeature() {

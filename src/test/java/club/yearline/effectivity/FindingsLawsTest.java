@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Findings and the slow evaluator agree. */
 class FindingsLawsTest {
 
-  private static final int SEEDS = 300;
+  private static final int SEEDS = 200;
 
   @Test
   void everyErrorOfDamagedRecordsIsFoundAndNoOther() {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** The impact of a change, by its laws and against the slow evaluator. */
 class ImpactLawsTest {
 
-  private static final int SEEDS = 250;
+  private static final int SEEDS = 150;
 
   @Test
   void aStateHasNoImpactAgainstItself() {
