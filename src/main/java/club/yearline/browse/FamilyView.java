@@ -91,7 +91,7 @@ final class FamilyView {
     return variants.size();
   }
 
-  /** The airframes built, where each run says so; else those that serial blocks tell of. */
+  /** The airframes built; empty unless each run says so. */
   public String getBuilt() {
     Production all = Production.of(variants);
     return all.built().isPresent() ? "" + all.built().getAsInt() : "";

@@ -5,7 +5,10 @@ import club.yearline.catalog.Found;
 import club.yearline.catalog.Meaning;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
+import club.yearline.citation.Source;
 import club.yearline.effectivity.Family;
+import club.yearline.effectivity.Feature;
+import club.yearline.effectivity.Retrofit;
 import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.SerialMatch;
 import club.yearline.effectivity.SoldName;
@@ -33,7 +36,7 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
     for (Found.Hit hit : found.hits()) {
       groups
           .computeIfAbsent(kind(hit.meaning()), k -> new ArrayList<>())
-          .add(row(hit.meaning(), hit.closeness()));
+          .add(row(hit.meaning()));
     }
     return groups.entrySet().stream()
         .map(e -> new Group(words.say("find.kind." + e.getKey()), e.getValue()))
@@ -64,27 +67,7 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
 
   /** The page that answers one meaning. */
   String href(Meaning meaning) {
-    if (meaning instanceof Meaning.OfSerial serial) {
-      return serialHref(serial);
-    } else if (meaning instanceof Meaning.OfYear year) {
-      return links.expected(year.variant().key(), year.year(), null);
-    } else if (meaning instanceof Meaning.OfVariant variant) {
-      return links.variant(variant.variant().key());
-    } else if (meaning instanceof Meaning.OfFamily family) {
-      return links.family(family.family().key());
-    } else if (meaning instanceof Meaning.OfMaker maker) {
-      List<Family> families = maker.families();
-      return families.size() == 1 ? links.family(families.get(0).key()) : links.families();
-    } else if (meaning instanceof Meaning.OfFeature feature) {
-      return links.feature(feature.feature().key());
-    } else if (meaning instanceof Meaning.OfValue value) {
-      return links.feature(value.feature().key());
-    } else if (meaning instanceof Meaning.OfRetrofit retrofit) {
-      return links.feature(retrofit.retrofit().feature());
-    } else if (meaning instanceof Meaning.OfSource source) {
-      return links.source(source.source().key());
-    }
-    throw new IllegalStateException("A meaning without a page: " + meaning);
+    return row(meaning).href();
   }
 
   private String serialHref(Meaning.OfSerial serial) {
@@ -104,30 +87,58 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
     return meaning.getClass().getSimpleName().substring(2).toLowerCase(Locale.ROOT);
   }
 
-  private Row row(Meaning meaning, Closeness closeness) {
-    String href = href(meaning);
+  private Row row(Meaning meaning) {
     if (meaning instanceof Meaning.OfSerial serial) {
-      return new Row(serial.match().text(), serialDetail(serial), href);
+      return new Row(serial.match().text(), serialDetail(serial), serialHref(serial));
     } else if (meaning instanceof Meaning.OfYear year) {
-      String title = words.say("variant-year", year.variant().designation(), year.year());
-      return new Row(title, familyName(year.variant()), href);
+      return row(year.variant(), year.year());
     } else if (meaning instanceof Meaning.OfVariant variant) {
-      return new Row(variant.variant().designation(), variantDetail(variant.variant()), href);
+      return row(variant.variant());
     } else if (meaning instanceof Meaning.OfFamily family) {
-      return new Row(family.family().name(), family.family().maker(), href);
+      return row(family.family());
     } else if (meaning instanceof Meaning.OfMaker maker) {
-      return new Row(maker.maker(), words.count("families", maker.families().size()), href);
-    } else if (meaning instanceof Meaning.OfFeature feature) {
-      return new Row(feature.feature().name(), or(feature.feature().description()), href);
-    } else if (meaning instanceof Meaning.OfValue value) {
-      return new Row(value.value().label(), value.feature().name(), href);
-    } else if (meaning instanceof Meaning.OfRetrofit retrofit) {
-      return new Row(retrofit.retrofit().document(), retrofitDetail(retrofit), href);
-    } else if (meaning instanceof Meaning.OfSource source) {
-      return new Row(
-          source.source().source().title(), or(source.source().source().identifier()), href);
+      return row(maker);
+    } else {
+      return recordRow(meaning);
     }
-    throw new IllegalStateException("A meaning without words: " + meaning + " " + closeness);
+  }
+
+  private Row recordRow(Meaning meaning) {
+    if (meaning instanceof Meaning.OfFeature found) {
+      Feature feature = found.feature();
+      return new Row(feature.name(), or(feature.description()), links.feature(feature.key()));
+    } else if (meaning instanceof Meaning.OfValue found) {
+      Feature feature = found.feature();
+      return new Row(found.value().label(), feature.name(), links.feature(feature.key()));
+    } else if (meaning instanceof Meaning.OfRetrofit found) {
+      Retrofit retrofit = found.retrofit();
+      return new Row(
+          retrofit.document(), retrofitDetail(retrofit), links.feature(retrofit.feature()));
+    } else if (meaning instanceof Meaning.OfSource found) {
+      Source source = found.source().source();
+      return new Row(source.title(), or(source.identifier()), links.source(source.key()));
+    }
+    throw new IllegalStateException("A meaning without a page: " + meaning);
+  }
+
+  private Row row(Variant variant, int year) {
+    String title = words.say("variant-year", variant.designation(), year);
+    return new Row(title, familyName(variant), links.expected(variant.key(), year, null));
+  }
+
+  private Row row(Variant variant) {
+    return new Row(variant.designation(), variantDetail(variant), links.variant(variant.key()));
+  }
+
+  private Row row(Family family) {
+    return new Row(family.name(), family.maker(), links.family(family.key()));
+  }
+
+  private Row row(Meaning.OfMaker found) {
+    List<Family> families = found.families();
+    String href =
+        families.size() == 1 ? links.family(families.get(0).key()) : links.families();
+    return new Row(found.maker(), words.count("families", families.size()), href);
   }
 
   private String serialDetail(Meaning.OfSerial serial) {
@@ -169,13 +180,14 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
     return catalogue.family(variant.family()).map(Family::name).orElse("");
   }
 
-  private String retrofitDetail(Meaning.OfRetrofit meaning) {
-    String feature = meaning.retrofit().feature();
-    String variant = meaning.retrofit().variant();
+  private String retrofitDetail(Retrofit retrofit) {
     return words.say(
         "find.retrofit",
-        catalogue.feature(feature).map(f -> f.name()).orElse(feature),
-        catalogue.variant(variant).map(Variant::designation).orElse(variant));
+        catalogue.feature(retrofit.feature()).map(Feature::name).orElse(retrofit.feature()),
+        catalogue
+            .variant(retrofit.variant())
+            .map(Variant::designation)
+            .orElse(retrofit.variant()));
   }
 
   private static String or(@Nullable String text) {

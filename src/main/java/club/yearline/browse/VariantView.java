@@ -51,7 +51,7 @@ final class VariantView {
     return links.family(model.family().key());
   }
 
-  /** Where the form that asks for a serial sends it. */
+  /** What its years are, as a heading. */
   public String getYearWord() {
     return words.say("year-word." + model.family().yearMeans().code());
   }

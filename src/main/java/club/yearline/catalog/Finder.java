@@ -31,6 +31,18 @@ public final class Finder {
 
   private static final int MOST_WORDS = 10;
 
+  /** Kinds in the order in which they are offered; serials come first, stray ones last. */
+  private static final List<Class<? extends Meaning>> OFFERED =
+      List.of(
+          Meaning.OfYear.class,
+          Meaning.OfVariant.class,
+          Meaning.OfFamily.class,
+          Meaning.OfMaker.class,
+          Meaning.OfFeature.class,
+          Meaning.OfValue.class,
+          Meaning.OfRetrofit.class,
+          Meaning.OfSource.class);
+
   private static final Comparator<Found.Hit> BEST_FIRST =
       Comparator.comparing(Found.Hit::closeness).thenComparingInt(h -> rank(h.meaning()));
 
@@ -69,19 +81,9 @@ public final class Finder {
 
   private static int rank(Meaning meaning) {
     if (meaning instanceof Meaning.OfSerial serial) {
-      return serial.outsideBlocks() ? 9 : 0;
+      return serial.outsideBlocks() ? OFFERED.size() + 1 : 0;
     }
-    List<Class<? extends Meaning>> order =
-        List.of(
-            Meaning.OfYear.class,
-            Meaning.OfVariant.class,
-            Meaning.OfFamily.class,
-            Meaning.OfMaker.class,
-            Meaning.OfFeature.class,
-            Meaning.OfValue.class,
-            Meaning.OfRetrofit.class,
-            Meaning.OfSource.class);
-    return order.indexOf(meaning.getClass()) + 1;
+    return OFFERED.indexOf(meaning.getClass()) + 1;
   }
 
   /** One text being looked up. */
