@@ -77,7 +77,13 @@ record BlockTable(
 
   private Row gap(Series series, long first, long last) {
     String serials = wording.range(series.show(Serial.of(first)), series.show(Serial.of(last)));
-    return new Row("", null, serials, "" + (last - first + 1), words.say("block.gap"), true);
+    return new Row(
+        words.say("block.gap-year"),
+        null,
+        serials,
+        "" + (last - first + 1),
+        words.say("block.gap"),
+        true);
   }
 
   private Row row(Series series, SerialBlock block, List<SerialBlock> all) {
