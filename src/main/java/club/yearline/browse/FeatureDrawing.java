@@ -10,6 +10,7 @@ import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Change;
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Fit;
+import club.yearline.effectivity.State;
 import club.yearline.effectivity.Stretch;
 import club.yearline.effectivity.YearSpan;
 import club.yearline.web.YearScale;
@@ -145,11 +146,14 @@ final class FeatureDrawing {
         below.add(left);
       }
     }
-    switch (answer.state()) {
-      case SETTLED -> {}
-      default -> below.add(state);
+    List<String> notes = new ArrayList<>();
+    if (!below.isEmpty()) {
+      notes.add(String.join(", ", below));
     }
-    return below;
+    if (answer.state() != State.SETTLED) {
+      notes.add(state);
+    }
+    return notes;
   }
 
   /** A split is drawn in proportion to the airframes of its stretches, equally if unknown. */

@@ -50,16 +50,17 @@ final class NumberFilling implements Filling {
     double[] figures = figures(answer);
     List<Area> areas = new ArrayList<>();
     Tags tags = new Tags();
-    if (figures.length > 0) {
-      double low = share(figures[0]);
-      double high = share(figures[figures.length - 1]);
-      areas.add(area(frame.down(1 - low, 1), "p0"));
-      if (high > low) {
-        areas.add(area(frame.down(1 - high, 1 - low), "p6"));
-      }
-      tags.add(frame.down(1 - low, 1), text(answer));
+    if (figures.length == 0) {
+      return new Part(frame, answer.state().code(), areas, tags.placed());
     }
-    return new Part(frame, answer.state().code(), areas, tags.placed());
+    double low = share(figures[0]);
+    double high = share(figures[figures.length - 1]);
+    areas.add(area(frame.down(1 - low, 1), "p0"));
+    if (high > low) {
+      areas.add(area(frame.down(1 - high, 1 - low), "p6"));
+    }
+    tags.add(frame.down(1 - low, 1), text(answer));
+    return new Part(frame.down(1 - high, 1), answer.state().code(), areas, tags.placed());
   }
 
   private static Area area(Frame frame, String fill) {
