@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param visibility message key of from where it can be seen
  * @param exchange message key of how readily it is exchanged
  * @param values the values of a choice
+ * @param families families to choose from, where not all are shown; else empty
  * @param chart its timeline as a drawing
  * @param rows its timeline as a table
  * @param changes its changes in order
@@ -28,6 +29,7 @@ record FeaturePage(
     String visibility,
     String exchange,
     List<ValueCard> values,
+    List<FamilyChoice.Link> families,
     @Nullable FeatureChart chart,
     List<AnswerRow> rows,
     List<ChangeItem> changes,

@@ -5,10 +5,12 @@ import club.yearline.effectivity.Feature;
 import club.yearline.web.Crumb;
 import club.yearline.web.Refusal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** One feature: its values, its timeline over all variants, every change with its sources. */
 @Controller
@@ -23,13 +25,17 @@ class FeaturePages {
   }
 
   @GetMapping("/features/{key}")
-  String feature(@PathVariable String key, Reading reading, Model model) {
+  String feature(
+      @PathVariable String key,
+      @RequestParam(required = false) @Nullable String family,
+      Reading reading,
+      Model model) {
     Feature feature =
         reading
             .catalogue()
             .feature(key)
             .orElseThrow(() -> Refusal.notFound("unknown-feature", key));
-    model.addAttribute("page", views.page(feature, reading));
+    model.addAttribute("page", views.page(feature, family, reading));
     model.addAttribute(
         "trail",
         List.of(new Crumb(texts.get("crumb.home"), reading.link("/")), Crumb.here(feature.name())));

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriUtils;
 
@@ -39,8 +40,16 @@ class FeatureViews {
     this.findings = findings;
   }
 
-  FeaturePage page(Feature feature, Reading reading) {
-    List<Line> lines = Line.of(feature, reading.catalogue());
+  /**
+   * A feature's page.
+   *
+   * @param family key of the one family to show; null for all, or for the first if all together
+   *     would make too heavy a page
+   */
+  FeaturePage page(Feature feature, @Nullable String family, Reading reading) {
+    List<Line> all = Line.of(feature, reading.catalogue());
+    FamilyChoice choice = FamilyChoice.of(all, family, feature, reading);
+    List<Line> lines = choice.lines();
     List<Change> changes = ChangeOrder.merged(lines);
     return new FeaturePage(
         feature.name(),
@@ -50,6 +59,7 @@ class FeatureViews {
         "records.visibility." + feature.visibility().code(),
         "records.exchange." + feature.exchange().code(),
         feature.values().stream().map(v -> card(v, reading)).toList(),
+        choice.links(),
         FeatureDrawing.of(feature, lines, reading, wording, texts).orElse(null),
         new AnswerRows(reading, wording, texts).of(lines),
         changes.stream().map(c -> item(feature, c, lines, reading)).toList(),

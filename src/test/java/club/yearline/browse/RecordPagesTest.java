@@ -118,6 +118,34 @@ class RecordPagesTest {
   }
 
   @Test
+  void showsOneFamilyAloneWhereThatIsAsked() throws Exception {
+    Document page = page("/features/power?family=whimbrel");
+    assertThat(page.select(".timeline .name").eachText()).containsExactly("LA-5");
+    assertThat(page.select(".family-choice a").eachAttr("href"))
+        .containsExactly("/features/power?family=turnstone");
+  }
+
+  @Test
+  void showsOneFamilyAtATimeWhereAllWouldBeTooMany() throws Exception {
+    List<Entry> entries = new ArrayList<>();
+    List<CutIn> everywhere = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      String family = i % 2 == 0 ? "even" : "odd";
+      entries.add(Sample.variant("v" + i, family, 1960, 1968));
+      everywhere.add(CutIn.atStart("v" + i));
+    }
+    entries.addAll(List.of(Sample.family("even"), Sample.family("odd")));
+    entries.add(Sample.source("parts-book"));
+    entries.add(Sample.choice("fin", "round"));
+    entries.add(Sample.change("fin-round", "fin", "round", everywhere.toArray(CutIn[]::new)));
+    publish(catalogue(entries));
+    Document page = page("/features/fin");
+    assertThat(page.select(".timeline .name")).hasSize(20);
+    assertThat(page.select(".family-choice li").eachText())
+        .containsExactly("Family even", "Family odd");
+  }
+
+  @Test
   void showsAChangeWithBothAxesNeighboursAndWhatIsDoubtful() throws Exception {
     Document page = page("/changes/latch-rotary");
     assertThat(page.select("tbody tr").text())
@@ -264,6 +292,7 @@ class RecordPagesTest {
   @ParameterizedTest
   @CsvSource({
     "/features/none, No feature has the key “none”",
+    "/features/power?family=none, for any variant of “none”",
     "/changes/none, No change has the key “none”",
     "/sources/none, No source has the key “none”",
     "/revisions/9, Revision 9 was never published",
