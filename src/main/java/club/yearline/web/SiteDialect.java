@@ -1,5 +1,6 @@
 package club.yearline.web;
 
+import jakarta.servlet.RequestDispatcher;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -7,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.resource.ResourceUrlProvider;
+import org.springframework.web.util.UriComponentsBuilder;
 import org.thymeleaf.context.IExpressionContext;
 import org.thymeleaf.context.IWebContext;
 import org.thymeleaf.dialect.AbstractProcessorDialect;
@@ -61,6 +63,17 @@ class SiteDialect extends AbstractProcessorDialect
     return true;
   }
 
+  /** The address that was asked for; while an error is rendered, that is not the request's own. */
+  private static String requested(IWebContext web, IWebRequest request) {
+    Object failed = web.getExchange().getAttributeValue(RequestDispatcher.ERROR_REQUEST_URI);
+    return failed == null
+        ? request.getRequestURL()
+        : UriComponentsBuilder.fromUriString(request.getRequestURL())
+            .replacePath(failed.toString())
+            .build()
+            .toUriString();
+  }
+
   private Site site(IWebContext web) {
     IWebRequest request = web.getExchange().getRequest();
     List<Section> inOrder =
@@ -69,7 +82,7 @@ class SiteDialect extends AbstractProcessorDialect
         assets,
         inOrder,
         request.getApplicationPath(),
-        request.getRequestURL(),
+        requested(web, request),
         web.getVariable("revision"));
   }
 }

@@ -13,6 +13,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -69,10 +70,26 @@ class SamplePageTest {
 
   @Test
   void anAddressThatLeadsNowhereIsAnsweredByAPageOfOurs(Browser browser) {
-    browser.open("http://localhost:" + port + "/no-such-page").record("refusal");
+    browser.open("http://localhost:" + port + "/no-such-page?year=1966").record("refusal");
     assertThat(browser.driver().getTitle())
         .isEqualTo("There is nothing at this address · Yearline");
+    assertThat(browser.driver().findElement(By.cssSelector("footer")).getText())
+        .contains("/no-such-page?year=1966");
     browser.assertAccessible();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/expected?q=%7Bx%7D%20%3Cb%3E%25%22%26&rev=11",
+        "/expected/caf%C3%A9%20%22%7B1%7D?rev=11",
+        "/gone/caf%C3%A9%20%22%7B1%7D?q=%7B%22"
+      })
+  void anAddressWithStrangeCharactersIsPrintedAsItWasAsked(String path) {
+    HttpResponse<String> page = fetch(site() + path.substring(1));
+    assertThat(page.statusCode()).isIn(200, 404);
+    assertThat(Jsoup.parse(page.body()).selectFirst("html").attr("data-address"))
+        .isEqualTo(site() + path.substring(1));
   }
 
   @Test
@@ -163,7 +180,7 @@ class SamplePageTest {
   @Controller
   static class SampleController {
 
-    @GetMapping("/expected")
+    @GetMapping({"/expected", "/expected/{name}"})
     String all(Model model) {
       model.addAttribute(
           "trail",
