@@ -5,7 +5,9 @@
 -- that "one open version at most" is a plain unique key. Rows are read at revision N where
 -- since_revision <= N and N < until_revision.
 --
--- The same script runs on H2 (PostgreSQL mode) and PostgreSQL.
+-- The same script runs on H2 (PostgreSQL mode) and PostgreSQL. Foreign keys are
+-- declared after a key or index that begins with their column, because H2 would otherwise make
+-- another index for them.
 
 -- Revisions: one row each. The head is one row, which a publication locks first.
 
@@ -39,8 +41,8 @@ create table entry (
 
 create table family_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   maker text not null,
   name text not null,
@@ -50,61 +52,68 @@ create table family_version (
   fuel_density varchar(40) check (cast(fuel_density as numeric) > 0),
   summary text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index family_version_since on family_version (since_revision);
+alter table family_version add foreign key (since_revision) references revision;
 create index family_version_until on family_version (until_revision);
 
 -- Variants: names, production runs, descent
 
 create table variant_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   family_id bigint not null references entry,
   designation text not null,
   picture text,
   summary text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index variant_version_since on variant_version (since_revision);
+alter table variant_version add foreign key (since_revision) references revision;
 create index variant_version_until on variant_version (until_revision);
 
 create table sold_name (
-  version_id bigint not null references variant_version,
+  version_id bigint not null,
   position int not null,
   name text not null,
   first_year int,
   last_year int,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references variant_version
 );
 
 create table production_run (
-  version_id bigint not null references variant_version,
+  version_id bigint not null,
   position int not null,
   first_year int not null,
   last_year int,
   built int,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references variant_version
 );
 
 create table descent (
-  version_id bigint not null references variant_version,
+  version_id bigint not null,
   position int not null,
   from_id bigint not null references entry,
   relation varchar(16) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references variant_version
 );
 
 -- Series of serial numbers and their blocks
 
 create table series_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   family_id bigint not null references entry,
   prefix text,
@@ -112,15 +121,17 @@ create table series_version (
   year_suffix boolean not null,
   note text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index series_version_since on series_version (since_revision);
+alter table series_version add foreign key (since_revision) references revision;
 create index series_version_until on series_version (until_revision);
 
 create table serial_block_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   series_id bigint not null references entry,
   first_serial text not null,
@@ -129,17 +140,19 @@ create table serial_block_version (
   allotted_year int,
   intermixed boolean not null,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index serial_block_version_since on serial_block_version (since_revision);
+alter table serial_block_version add foreign key (since_revision) references revision;
 create index serial_block_version_until on serial_block_version (until_revision);
 
 -- Features and their values
 
 create table feature_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   name text not null,
   chapter varchar(2) not null,
@@ -149,50 +162,56 @@ create table feature_version (
   exchange varchar(16) not null,
   description text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index feature_version_since on feature_version (since_revision);
+alter table feature_version add foreign key (since_revision) references revision;
 create index feature_version_until on feature_version (until_revision);
 
 create table feature_value (
-  version_id bigint not null references feature_version,
+  version_id bigint not null,
   position int not null,
   value_key varchar(80) not null,
   label text not null,
   cue text,
   picture text,
   picture_credit text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references feature_version
 );
 
 -- Changes: what they offer and where they cut in
 
 create table change_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   feature_id bigint not null references entry,
   title text not null,
   detail text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index change_version_since on change_version (since_revision);
+alter table change_version add foreign key (since_revision) references revision;
 create index change_version_until on change_version (until_revision);
 
 create table offered (
-  version_id bigint not null references change_version,
+  version_id bigint not null,
   position int not null,
   offered_value text not null,
   fit varchar(16) not null,
   -- as recorded
   take_rate varchar(40) check (cast(take_rate as numeric) >= 0),
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references change_version
 );
 
 create table cut_in (
-  version_id bigint not null references change_version,
+  version_id bigint not null,
   position int not null,
   variant_id bigint not null references entry,
   at_start boolean not null,
@@ -201,15 +220,16 @@ create table cut_in (
   series_id bigint references entry,
   first_serial text,
   settled_serial text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references change_version
 );
 
 -- Retrofits
 
 create table retrofit_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   feature_id bigint not null references entry,
   fitted_value text not null,
@@ -222,17 +242,19 @@ create table retrofit_version (
   document text not null,
   note text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index retrofit_version_since on retrofit_version (since_revision);
+alter table retrofit_version add foreign key (since_revision) references revision;
 create index retrofit_version_until on retrofit_version (until_revision);
 
 -- Sources
 
 create table source_version (
   id bigint primary key,
-  entry_id bigint not null references entry,
-  since_revision int not null references revision,
+  entry_id bigint not null,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   kind varchar(40) not null,
   title text not null,
@@ -244,15 +266,17 @@ create table source_version (
   accessed date,
   note text,
   unique (entry_id, until_revision),
+  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index source_version_since on source_version (since_revision);
+alter table source_version add foreign key (since_revision) references revision;
 create index source_version_until on source_version (until_revision);
 
 -- Citations: one table for each kind that cites, so that each has a real foreign key
 
 create table family_citation (
-  version_id bigint not null references family_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -260,11 +284,12 @@ create table family_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references family_version
 );
 
 create table variant_citation (
-  version_id bigint not null references variant_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -272,11 +297,12 @@ create table variant_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references variant_version
 );
 
 create table series_citation (
-  version_id bigint not null references series_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -284,11 +310,12 @@ create table series_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references series_version
 );
 
 create table serial_block_citation (
-  version_id bigint not null references serial_block_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -296,11 +323,12 @@ create table serial_block_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references serial_block_version
 );
 
 create table feature_citation (
-  version_id bigint not null references feature_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -308,11 +336,12 @@ create table feature_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references feature_version
 );
 
 create table change_citation (
-  version_id bigint not null references change_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -320,11 +349,12 @@ create table change_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references change_version
 );
 
 create table retrofit_citation (
-  version_id bigint not null references retrofit_version,
+  version_id bigint not null,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -332,7 +362,8 @@ create table retrofit_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position)
+  primary key (version_id, position),
+  foreign key (version_id) references retrofit_version
 );
 
 -- Pictures: names have versions; content is stored once, by its digest
@@ -345,7 +376,7 @@ create table blob (
 create table picture_version (
   id bigint primary key,
   name text not null,
-  since_revision int not null references revision,
+  since_revision int not null,
   until_revision int not null default 2147483647,
   sha256 varchar(64) not null references blob,
   media_type text not null,
@@ -353,5 +384,6 @@ create table picture_version (
   check (since_revision < until_revision)
 );
 create index picture_version_since on picture_version (since_revision);
+alter table picture_version add foreign key (since_revision) references revision;
 create index picture_version_until on picture_version (until_revision);
 create index picture_version_sha256 on picture_version (sha256);

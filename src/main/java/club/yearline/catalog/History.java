@@ -45,18 +45,20 @@ public class History {
     if (revision < 1 || revision > newest) {
       throw new UnknownRevision(revision, newest);
     }
-    Map<EntryRef, Entry> before = new HashMap<>();
-    Map<EntryRef, Entry> after = new HashMap<>();
-    versions.read(
-        Selection.touchedBy(revision),
-        (version, entry) ->
-            (version.beginsAt(revision) ? after : before).put(EntryRef.of(entry), entry));
+    Map<EntryRef, Entry> before = entries(Selection.endedBy(revision));
+    Map<EntryRef, Entry> after = entries(Selection.begunBy(revision));
     Set<EntryRef> touched = new HashSet<>(before.keySet());
     touched.addAll(after.keySet());
     return touched.stream()
         .map(ref -> new EntryEdit(ref, before.get(ref), after.get(ref)))
         .sorted(comparing(EntryEdit::ref, byKindAndKey()))
         .toList();
+  }
+
+  private Map<EntryRef, Entry> entries(Selection selection) {
+    Map<EntryRef, Entry> entries = new HashMap<>();
+    versions.read(selection, (version, entry) -> entries.put(EntryRef.of(entry), entry));
+    return entries;
   }
 
   private static Comparator<EntryRef> byKindAndKey() {

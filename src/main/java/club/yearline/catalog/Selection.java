@@ -24,11 +24,14 @@ record Selection(String condition, Map<String, Object> parameters) {
     return new Selection("v.entryId = :entry", Map.of("entry", entryId));
   }
 
-  /** The versions that a revision began or ended. */
-  static Selection touchedBy(int revision) {
-    return new Selection(
-        "(v.sinceRevision = :revision or v.untilRevision = :revision)",
-        Map.of("revision", revision));
+  /** The versions that begin with a revision. */
+  static Selection begunBy(int revision) {
+    return new Selection("v.sinceRevision = :revision", Map.of("revision", revision));
+  }
+
+  /** The versions that end with a revision. */
+  static Selection endedBy(int revision) {
+    return new Selection("v.untilRevision = :revision", Map.of("revision", revision));
   }
 
   <Q extends Query> Q bind(Q query) {

@@ -47,11 +47,6 @@ abstract class Version {
     return entryId;
   }
 
-  /** Whether this version begins with the given revision. */
-  boolean beginsAt(int revision) {
-    return sinceRevision == revision;
-  }
-
   VersionSpan span(Entry entry) {
     return new VersionSpan(sinceRevision, untilRevision, entry);
   }
