@@ -5,9 +5,8 @@
 -- that "one open version at most" is a plain unique key. Rows are read at revision N where
 -- since_revision <= N and N < until_revision.
 --
--- The same script runs on H2 (PostgreSQL mode) and PostgreSQL. Foreign keys are
--- declared after a key or index that begins with their column, because H2 would otherwise make
--- another index for them.
+-- The same script runs on H2 (PostgreSQL mode) and PostgreSQL. The foreign key of since_revision
+-- comes after the index on it, because H2 would otherwise make a second index for the key.
 
 -- Revisions: one row each. The head is one row, which a publication locks first.
 
@@ -41,7 +40,7 @@ create table entry (
 
 create table family_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   maker text not null,
@@ -52,7 +51,6 @@ create table family_version (
   fuel_density varchar(40) check (cast(fuel_density as numeric) > 0),
   summary text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index family_version_since on family_version (since_revision);
@@ -63,7 +61,7 @@ create index family_version_until on family_version (until_revision);
 
 create table variant_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   family_id bigint not null references entry,
@@ -71,7 +69,6 @@ create table variant_version (
   picture text,
   summary text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index variant_version_since on variant_version (since_revision);
@@ -79,40 +76,37 @@ alter table variant_version add foreign key (since_revision) references revision
 create index variant_version_until on variant_version (until_revision);
 
 create table sold_name (
-  version_id bigint not null,
+  version_id bigint not null references variant_version,
   position int not null,
   name text not null,
   first_year int,
   last_year int,
-  primary key (version_id, position),
-  foreign key (version_id) references variant_version
+  primary key (version_id, position)
 );
 
 create table production_run (
-  version_id bigint not null,
+  version_id bigint not null references variant_version,
   position int not null,
   first_year int not null,
   last_year int,
   built int,
-  primary key (version_id, position),
-  foreign key (version_id) references variant_version
+  primary key (version_id, position)
 );
 
 create table descent (
-  version_id bigint not null,
+  version_id bigint not null references variant_version,
   position int not null,
   from_id bigint not null references entry,
   relation varchar(16) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references variant_version
+  primary key (version_id, position)
 );
 
 -- Series of serial numbers and their blocks
 
 create table series_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   family_id bigint not null references entry,
@@ -121,7 +115,6 @@ create table series_version (
   year_suffix boolean not null,
   note text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index series_version_since on series_version (since_revision);
@@ -130,7 +123,7 @@ create index series_version_until on series_version (until_revision);
 
 create table serial_block_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   series_id bigint not null references entry,
@@ -140,7 +133,6 @@ create table serial_block_version (
   allotted_year int,
   intermixed boolean not null,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index serial_block_version_since on serial_block_version (since_revision);
@@ -151,7 +143,7 @@ create index serial_block_version_until on serial_block_version (until_revision)
 
 create table feature_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   name text not null,
@@ -162,7 +154,6 @@ create table feature_version (
   exchange varchar(16) not null,
   description text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index feature_version_since on feature_version (since_revision);
@@ -170,29 +161,27 @@ alter table feature_version add foreign key (since_revision) references revision
 create index feature_version_until on feature_version (until_revision);
 
 create table feature_value (
-  version_id bigint not null,
+  version_id bigint not null references feature_version,
   position int not null,
   value_key varchar(80) not null,
   label text not null,
   cue text,
   picture text,
   picture_credit text,
-  primary key (version_id, position),
-  foreign key (version_id) references feature_version
+  primary key (version_id, position)
 );
 
 -- Changes: what they offer and where they cut in
 
 create table change_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   feature_id bigint not null references entry,
   title text not null,
   detail text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index change_version_since on change_version (since_revision);
@@ -200,18 +189,17 @@ alter table change_version add foreign key (since_revision) references revision;
 create index change_version_until on change_version (until_revision);
 
 create table offered (
-  version_id bigint not null,
+  version_id bigint not null references change_version,
   position int not null,
   offered_value text not null,
   fit varchar(16) not null,
   -- as recorded
   take_rate varchar(40) check (cast(take_rate as numeric) >= 0),
-  primary key (version_id, position),
-  foreign key (version_id) references change_version
+  primary key (version_id, position)
 );
 
 create table cut_in (
-  version_id bigint not null,
+  version_id bigint not null references change_version,
   position int not null,
   variant_id bigint not null references entry,
   at_start boolean not null,
@@ -220,15 +208,14 @@ create table cut_in (
   series_id bigint references entry,
   first_serial text,
   settled_serial text,
-  primary key (version_id, position),
-  foreign key (version_id) references change_version
+  primary key (version_id, position)
 );
 
 -- Retrofits
 
 create table retrofit_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   feature_id bigint not null references entry,
@@ -242,7 +229,6 @@ create table retrofit_version (
   document text not null,
   note text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index retrofit_version_since on retrofit_version (since_revision);
@@ -253,7 +239,7 @@ create index retrofit_version_until on retrofit_version (until_revision);
 
 create table source_version (
   id bigint primary key,
-  entry_id bigint not null,
+  entry_id bigint not null references entry,
   since_revision int not null,
   until_revision int not null default 2147483647,
   kind varchar(40) not null,
@@ -266,7 +252,6 @@ create table source_version (
   accessed date,
   note text,
   unique (entry_id, until_revision),
-  foreign key (entry_id) references entry,
   check (since_revision < until_revision)
 );
 create index source_version_since on source_version (since_revision);
@@ -276,7 +261,7 @@ create index source_version_until on source_version (until_revision);
 -- Citations: one table for each kind that cites, so that each has a real foreign key
 
 create table family_citation (
-  version_id bigint not null,
+  version_id bigint not null references family_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -284,12 +269,11 @@ create table family_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references family_version
+  primary key (version_id, position)
 );
 
 create table variant_citation (
-  version_id bigint not null,
+  version_id bigint not null references variant_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -297,12 +281,11 @@ create table variant_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references variant_version
+  primary key (version_id, position)
 );
 
 create table series_citation (
-  version_id bigint not null,
+  version_id bigint not null references series_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -310,12 +293,11 @@ create table series_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references series_version
+  primary key (version_id, position)
 );
 
 create table serial_block_citation (
-  version_id bigint not null,
+  version_id bigint not null references serial_block_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -323,12 +305,11 @@ create table serial_block_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references serial_block_version
+  primary key (version_id, position)
 );
 
 create table feature_citation (
-  version_id bigint not null,
+  version_id bigint not null references feature_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -336,12 +317,11 @@ create table feature_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references feature_version
+  primary key (version_id, position)
 );
 
 create table change_citation (
-  version_id bigint not null,
+  version_id bigint not null references change_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -349,12 +329,11 @@ create table change_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references change_version
+  primary key (version_id, position)
 );
 
 create table retrofit_citation (
-  version_id bigint not null,
+  version_id bigint not null references retrofit_version,
   position int not null,
   citation_key varchar(80) not null,
   variant_id bigint references entry,
@@ -362,8 +341,7 @@ create table retrofit_citation (
   locator text,
   stance varchar(10) not null,
   note text,
-  primary key (version_id, position),
-  foreign key (version_id) references retrofit_version
+  primary key (version_id, position)
 );
 
 -- Pictures: names have versions; content is stored once, by its digest
