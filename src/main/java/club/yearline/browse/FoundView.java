@@ -4,8 +4,8 @@ import club.yearline.catalog.Closeness;
 import club.yearline.catalog.Found;
 import club.yearline.catalog.Meaning;
 import club.yearline.catalog.Wording;
-import club.yearline.effectivity.Catalogue;
 import club.yearline.citation.Source;
+import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Family;
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Retrofit;
@@ -34,9 +34,7 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
   List<Group> groups() {
     Map<String, List<Row>> groups = new LinkedHashMap<>();
     for (Found.Hit hit : found.hits()) {
-      groups
-          .computeIfAbsent(kind(hit.meaning()), k -> new ArrayList<>())
-          .add(row(hit.meaning()));
+      groups.computeIfAbsent(kind(hit.meaning()), k -> new ArrayList<>()).add(row(hit.meaning()));
     }
     return groups.entrySet().stream()
         .map(e -> new Group(words.say("find.kind." + e.getKey()), e.getValue()))
@@ -136,8 +134,7 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
 
   private Row row(Meaning.OfMaker found) {
     List<Family> families = found.families();
-    String href =
-        families.size() == 1 ? links.family(families.get(0).key()) : links.families();
+    String href = families.size() == 1 ? links.family(families.get(0).key()) : links.families();
     return new Row(found.maker(), words.count("families", families.size()), href);
   }
 
@@ -184,10 +181,7 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
     return words.say(
         "find.retrofit",
         catalogue.feature(retrofit.feature()).map(Feature::name).orElse(retrofit.feature()),
-        catalogue
-            .variant(retrofit.variant())
-            .map(Variant::designation)
-            .orElse(retrofit.variant()));
+        catalogue.variant(retrofit.variant()).map(Variant::designation).orElse(retrofit.variant()));
   }
 
   private static String or(@Nullable String text) {
