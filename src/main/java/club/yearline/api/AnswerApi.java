@@ -1,12 +1,12 @@
 package club.yearline.api;
 
+import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.UnknownRevision;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Difference;
 import club.yearline.effectivity.Feature;
-import club.yearline.effectivity.Findings;
 import club.yearline.effectivity.Impact;
 import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Position;
@@ -37,9 +37,11 @@ class AnswerApi {
 
   private final MessageSource messages;
   private final Snapshots snapshots;
+  private final FindingsOf findings;
 
-  AnswerApi(MessageSource messages, Snapshots snapshots) {
+  AnswerApi(MessageSource messages, Snapshots snapshots, FindingsOf findings) {
     this.messages = messages;
+    this.findings = findings;
     this.snapshots = snapshots;
   }
 
@@ -150,9 +152,7 @@ class AnswerApi {
   AnswerViews.FindingsView findings(Reading reading) {
     return new AnswerViews.FindingsView(
         reading.revision(),
-        Findings.in(reading.catalogue().records()).stream()
-            .map(AnswerViews.FindingView::of)
-            .toList());
+        findings.all(reading.catalogue()).stream().map(AnswerViews.FindingView::of).toList());
   }
 
   private String caution(Locale locale) {

@@ -1,5 +1,6 @@
 package club.yearline.api;
 
+import club.yearline.catalog.CitedBy;
 import club.yearline.catalog.Reading;
 import club.yearline.citation.Citation;
 import club.yearline.citation.Source;
@@ -136,10 +137,10 @@ final class EntryViews {
       @Nullable String url,
       @Nullable LocalDate accessed,
       @Nullable String note,
-      List<CitedBy> citedBy) {}
+      List<Citing> citedBy) {}
 
   /** A record that cites the source. */
-  record CitedBy(String kind, String record, @JsonUnwrapped CitationView citation) {}
+  record Citing(String kind, String record, @JsonUnwrapped CitationView citation) {}
 
   static Families families(Reading reading) {
     Catalogue catalogue = reading.catalogue();
@@ -246,13 +247,12 @@ final class EntryViews {
         source.url(),
         source.accessed(),
         source.note(),
-        catalogue.records().entries().stream().flatMap(e -> citing(e, source)).toList());
+        CitedBy.of(catalogue).source(source.key()).stream().map(EntryViews::citing).toList());
   }
 
-  private static java.util.stream.Stream<CitedBy> citing(Entry entry, Source source) {
-    return entry.citations().stream()
-        .filter(c -> c.source().equals(source.key()))
-        .map(c -> new CitedBy(entry.kind().code(), entry.key(), CitationView.of(c)));
+  private static Citing citing(CitedBy.Mention mention) {
+    Entry entry = mention.entry();
+    return new Citing(entry.kind().code(), entry.key(), CitationView.of(mention.citation()));
   }
 
   private static List<CitationView> citations(Entry entry) {

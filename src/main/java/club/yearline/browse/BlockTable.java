@@ -1,5 +1,6 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Serial;

@@ -4,6 +4,7 @@ import club.yearline.browse.ChangePage.CutInRow;
 import club.yearline.browse.ChangePage.OfferedRow;
 import club.yearline.browse.ChangePage.PageLink;
 import club.yearline.browse.ChangePage.VersionItem;
+import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.History;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.VersionSpan;

@@ -1,5 +1,6 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Links;
 import club.yearline.citation.Citation;
 import club.yearline.citation.Source;
 import club.yearline.effectivity.Catalogue;

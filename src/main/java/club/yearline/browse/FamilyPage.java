@@ -1,6 +1,7 @@
 package club.yearline.browse;
 
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Family;

@@ -1,5 +1,6 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.citation.Citation;
 import club.yearline.effectivity.Catalogue;

@@ -5,6 +5,8 @@ import club.yearline.browse.FeaturePage.CutInLine;
 import club.yearline.browse.FeaturePage.RetrofitItem;
 import club.yearline.browse.FeaturePage.ValueCard;
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.FindingsOf;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Change;
@@ -14,7 +16,6 @@ import club.yearline.effectivity.FeatureValue;
 import club.yearline.effectivity.Picture;
 import club.yearline.effectivity.Retrofit;
 import club.yearline.effectivity.Variant;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import org.springframework.web.util.UriUtils;
 
 /** Makes what a feature's page shows. */
 @Component
@@ -79,14 +79,9 @@ class FeatureViews {
     return new ValueCard(
         value.label(),
         value.cue(),
-        picture.map(FeatureViews::address).orElse(null),
+        picture.map(new Links(reading, "")::picture).orElse(null),
         picture.isEmpty() ? null : value.pictureCredit(),
         picture.map(p -> p.mediaType().equals("image/svg+xml")).orElse(false));
-  }
-
-  private static String address(Picture picture) {
-    String name = UriUtils.encodePathSegment(picture.name(), StandardCharsets.UTF_8);
-    return "/pictures/" + picture.sha256() + "/" + name;
   }
 
   private ChangeItem item(Feature feature, Change change, List<Line> lines, Reading reading) {

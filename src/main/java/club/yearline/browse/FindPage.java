@@ -2,6 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.catalog.Finder;
 import club.yearline.catalog.Found;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Meaning;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;

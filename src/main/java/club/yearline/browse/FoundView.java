@@ -2,6 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.catalog.Closeness;
 import club.yearline.catalog.Found;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Meaning;
 import club.yearline.catalog.Wording;
 import club.yearline.citation.Source;

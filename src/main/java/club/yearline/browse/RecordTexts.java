@@ -1,17 +1,16 @@
 package club.yearline.browse;
 
-import org.springframework.context.MessageSource;
-import org.springframework.context.i18n.LocaleContextHolder;
+import club.yearline.web.Phrases;
 import org.springframework.stereotype.Component;
 
 /** The texts of the pages about records, from the bundle {@code messages/records}. */
 @Component
 class RecordTexts {
 
-  private final MessageSource messages;
+  private final Phrases phrases;
 
-  RecordTexts(MessageSource messages) {
-    this.messages = messages;
+  RecordTexts(Phrases phrases) {
+    this.phrases = phrases;
   }
 
   /** A text of these pages; arguments are shown as they print, so that 1966 stays 1966. */
@@ -21,15 +20,11 @@ class RecordTexts {
 
   /** A text for one or for several. */
   String count(String key, long count) {
-    return get(key + (count == 1 ? ".one" : ".many"), count);
+    return phrases.count("records." + key, count);
   }
 
   /** A text of any bundle. */
   String message(String key, Object... arguments) {
-    Object[] texts = new Object[arguments.length];
-    for (int i = 0; i < texts.length; i++) {
-      texts[i] = String.valueOf(arguments[i]);
-    }
-    return messages.getMessage(key, texts, LocaleContextHolder.getLocale());
+    return phrases.of(key, arguments);
   }
 }

@@ -1,15 +1,13 @@
 package club.yearline.browse;
 
-import club.yearline.browse.CitedBy.Mention;
+import club.yearline.catalog.CitedBy;
+import club.yearline.catalog.CitedBy.Mention;
 import club.yearline.catalog.Reading;
 import club.yearline.citation.Source;
 import club.yearline.citation.SourceKind;
-import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.EntryKind;
 import club.yearline.effectivity.SourceEntry;
 import club.yearline.effectivity.Variant;
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,23 +24,15 @@ class SourceViews {
   /** How many citations of one kind of record a source's page lists. */
   private static final int SHOWN = 150;
 
-  private static final int REVISIONS = 4;
-
   private final RecordTexts texts;
-  private final Cache<Catalogue, CitedBy> kept =
-      Caffeine.newBuilder().weakKeys().maximumSize(REVISIONS).build();
 
   SourceViews(RecordTexts texts) {
     this.texts = texts;
   }
 
-  private CitedBy citedBy(Reading reading) {
-    return kept.get(reading.catalogue(), CitedBy::new);
-  }
-
   /** The library, by kind, best evidence first. */
   List<SourceList> library(Reading reading) {
-    CitedBy citedBy = citedBy(reading);
+    CitedBy citedBy = CitedBy.of(reading.catalogue());
     Map<SourceKind, List<Source>> byKind =
         reading.catalogue().records().sources().stream()
             .map(SourceEntry::source)
@@ -77,7 +67,7 @@ class SourceViews {
   /** One source. */
   SourcePage page(Source source, Reading reading) {
     Map<EntryKind, List<Mention>> byKind =
-        citedBy(reading).source(source.key()).stream()
+        CitedBy.of(reading.catalogue()).source(source.key()).stream()
             .collect(
                 Collectors.groupingBy(c -> c.entry().kind(), TreeMap::new, Collectors.toList()));
     return new SourcePage(

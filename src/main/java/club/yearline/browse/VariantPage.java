@@ -1,5 +1,6 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;

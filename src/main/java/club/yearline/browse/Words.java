@@ -1,43 +1,34 @@
 package club.yearline.browse;
 
-import org.springframework.context.MessageSource;
-import org.springframework.context.i18n.LocaleContextHolder;
+import club.yearline.web.Phrases;
 import org.springframework.stereotype.Component;
 
 /** Texts of the reading pages that views put together; each argument is shown as it prints. */
 @Component
 class Words {
 
-  private final MessageSource messages;
+  private final Phrases phrases;
 
-  Words(MessageSource messages) {
-    this.messages = messages;
+  Words(Phrases phrases) {
+    this.phrases = phrases;
   }
 
   String say(String key, Object... arguments) {
-    Object[] texts = new Object[arguments.length];
-    for (int i = 0; i < texts.length; i++) {
-      texts[i] = String.valueOf(arguments[i]);
-    }
-    return text("browse." + key, texts);
+    return phrases.of("browse." + key, arguments);
   }
 
   /** One of two texts, by number: {@code key.one} or {@code key.many}. */
   String count(String key, int number) {
-    return say(key + (number == 1 ? ".one" : ".many"), number);
+    return phrases.count("browse." + key, number);
   }
 
   /** The word of a mark, for lists so long that a fragment for each mark would slow them. */
   String mark(String code) {
-    return text("mark." + code);
+    return phrases.of("mark." + code);
   }
 
   /** The words of a grade of evidence. */
   String grade(String code) {
-    return text("mark.grade", text("mark.grade." + code));
-  }
-
-  private String text(String key, Object... texts) {
-    return messages.getMessage(key, texts, LocaleContextHolder.getLocale());
+    return phrases.of("mark.grade", phrases.of("mark.grade." + code));
   }
 }

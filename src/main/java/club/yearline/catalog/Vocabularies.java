@@ -9,37 +9,22 @@ import club.yearline.effectivity.Retrofit;
 import club.yearline.effectivity.SourceEntry;
 import club.yearline.effectivity.Variant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.WeakHashMap;
-import java.util.concurrent.atomic.AtomicReference;
 
-/**
- * The words of catalogues, gathered when first asked for and dropped with the catalogue: a
- * vocabulary holds entries but never the catalogue, which would keep its own key alive.
- */
+/** The words of catalogues, gathered once for each state. */
 final class Vocabularies {
 
-  private static final Map<Catalogue, AtomicReference<Vocabulary>> GATHERED =
-      Collections.synchronizedMap(new WeakHashMap<>());
+  private static final PerCatalogue<Vocabulary> GATHERED =
+      new PerCatalogue<>(c -> new Vocabulary(gather(c.records())));
 
   private Vocabularies() {}
 
   static Vocabulary of(Catalogue catalogue) {
-    AtomicReference<Vocabulary> place =
-        GATHERED.computeIfAbsent(catalogue, k -> new AtomicReference<>());
-    synchronized (place) {
-      Vocabulary made = place.get();
-      if (made == null) {
-        made = new Vocabulary(gather(catalogue.records()));
-        place.set(made);
-      }
-      return made;
-    }
+    return GATHERED.of(catalogue);
   }
 
   private static List<Named> gather(Records records) {

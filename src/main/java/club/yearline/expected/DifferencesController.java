@@ -1,11 +1,13 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Question;
+import club.yearline.web.Phrases;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;
@@ -53,7 +55,7 @@ class DifferencesController {
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    Links links = new Links(reading, request.getContextPath());
+    Links links = Links.of(reading, request);
     VariantYear first = VariantYear.of(from, fields.fromVariant(), fields.fromYear());
     VariantYear second = VariantYear.of(to, fields.toVariant(), fields.toYear());
     if (fields.any() && first != null && second != null) {

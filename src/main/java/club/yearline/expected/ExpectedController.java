@@ -1,11 +1,13 @@
 package club.yearline.expected;
 
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Question;
+import club.yearline.web.Phrases;
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -44,7 +46,7 @@ class ExpectedController {
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    Links links = new Links(reading, request.getContextPath());
+    Links links = Links.of(reading, request);
     if (asked.isFresh()) {
       return form(asked, links, null, model);
     }
@@ -87,7 +89,7 @@ class ExpectedController {
             request.getParameter("serial"),
             request.getParameter("variant"),
             request.getParameter("year"));
-    return form(asked, new Links(newest, request.getContextPath()), null, model);
+    return form(asked, Links.of(newest, request), null, model);
   }
 
   private String form(Asked asked, Links links, @Nullable String family, Model model) {

@@ -5,6 +5,7 @@ import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Retrofit;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,11 +1,13 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.FeatureValue;
 import club.yearline.effectivity.Offered;
 import club.yearline.effectivity.Possible;
+import club.yearline.web.Phrases;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.LinkedHashSet;

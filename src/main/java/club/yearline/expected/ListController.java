@@ -1,8 +1,10 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Feature;
+import club.yearline.web.Phrases;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
@@ -44,7 +46,7 @@ class ListController {
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    Links links = new Links(reading, request.getContextPath());
+    Links links = Links.of(reading, request);
     model.addAttribute("rev", reading.asked());
     model.addAttribute("serials", serials == null ? "" : serials);
     model.addAttribute("action", links.root() + "/expected/list");

@@ -3,6 +3,7 @@ package club.yearline.expected;
 import club.yearline.citation.Grade;
 import club.yearline.effectivity.Fit;
 import club.yearline.effectivity.State;
+import club.yearline.web.Phrases;
 import java.util.EnumMap;
 import java.util.Map;
 

@@ -1,10 +1,12 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Difference;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.VariantModel;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

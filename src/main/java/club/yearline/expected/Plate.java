@@ -1,5 +1,6 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Family;
@@ -8,6 +9,7 @@ import club.yearline.effectivity.Position;
 import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.SoldName;
 import club.yearline.effectivity.VariantModel;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

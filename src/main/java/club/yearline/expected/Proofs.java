@@ -1,5 +1,6 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.citation.Citation;
 import club.yearline.citation.Source;
@@ -10,6 +11,7 @@ import club.yearline.effectivity.CutIn;
 import club.yearline.effectivity.Evidence;
 import club.yearline.effectivity.Possible;
 import club.yearline.effectivity.Stretch;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

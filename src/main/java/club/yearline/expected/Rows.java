@@ -1,5 +1,6 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Feature;
@@ -7,6 +8,7 @@ import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Possible;
 import club.yearline.effectivity.State;
 import club.yearline.effectivity.Stretch;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

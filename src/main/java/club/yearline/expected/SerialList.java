@@ -1,5 +1,6 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Catalogue;
@@ -8,6 +9,7 @@ import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Question;
 import club.yearline.effectivity.VariantModel;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -1,6 +1,7 @@
 package club.yearline.expected;
 
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Catalogue;
@@ -9,6 +10,7 @@ import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.State;
 import club.yearline.effectivity.Visibility;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

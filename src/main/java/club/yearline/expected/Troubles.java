@@ -1,5 +1,6 @@
 package club.yearline.expected;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Located;
@@ -10,6 +11,7 @@ import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.SerialMatch;
 import club.yearline.effectivity.SerialText;
 import club.yearline.effectivity.Variant;
+import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

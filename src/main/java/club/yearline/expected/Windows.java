@@ -3,6 +3,7 @@ package club.yearline.expected;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.CutIn;
 import club.yearline.effectivity.Position;
+import club.yearline.web.Phrases;
 import org.jspecify.annotations.Nullable;
 
 /** Tells somebody who stands in a change's window why old or new are both possible. */

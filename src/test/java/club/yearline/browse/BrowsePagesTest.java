@@ -15,6 +15,7 @@ import club.yearline.catalog.StoredPicture;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.testing.SmallCatalogue;
+import club.yearline.web.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
@@ -44,6 +45,7 @@ import org.springframework.test.web.servlet.MockMvc;
   SecurityConfiguration.class,
   Words.class,
   Wording.class,
+  Phrases.class,
   Chapters.class,
   BrowseSections.class
 })

@@ -7,6 +7,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.History;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshot;
@@ -22,6 +23,7 @@ import club.yearline.effectivity.Records;
 import club.yearline.effectivity.Variant;
 import club.yearline.testing.Sample;
 import club.yearline.testing.SmallCatalogue;
+import club.yearline.web.Phrases;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,6 +53,7 @@ import org.springframework.test.web.servlet.MockMvc;
   RecordTexts.class,
   RecordSections.class,
   Wording.class,
+  Phrases.class,
   Chapters.class
 })
 class RecordPagesTest {

@@ -1,12 +1,13 @@
 package club.yearline.browse;
 
 import club.yearline.catalog.Wording;
+import club.yearline.web.Phrases;
 import org.springframework.context.support.ResourceBundleMessageSource;
 
 /** The real texts, without a running application. */
 final class Texts {
 
-  static final RecordTexts RECORDS = new RecordTexts(messages());
+  static final RecordTexts RECORDS = new RecordTexts(new Phrases(messages()));
   static final Wording WORDING = new Wording(messages());
 
   private Texts() {}

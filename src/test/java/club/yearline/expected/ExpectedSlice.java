@@ -10,6 +10,7 @@ import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.UnknownRevision;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
+import club.yearline.web.Phrases;
 import java.net.URI;
 import java.time.Instant;
 import org.jsoup.Jsoup;

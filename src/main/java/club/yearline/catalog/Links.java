@@ -1,43 +1,79 @@
-package club.yearline.expected;
+package club.yearline.catalog;
 
-import club.yearline.catalog.Reading;
 import club.yearline.effectivity.Picture;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.SerialBlock;
+import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.util.UriUtils;
 
 /**
- * Addresses that a page links to, at the reading's revision, ready to print.
+ * Addresses that a page links to, at the reading's revision, ready to print. They are made once for
+ * each view: building links in a template's loop costs more than all the rest of a page.
  *
  * @param reading what the page reads
  * @param root the application's context path
  */
-record Links(Reading reading, String root) {
+public record Links(Reading reading, String root) {
 
-  String feature(String key) {
+  /** The addresses for the page that a request asks for. */
+  public static Links of(Reading reading, HttpServletRequest request) {
+    return new Links(reading, request.getContextPath());
+  }
+
+  /** The first page. */
+  public String home() {
+    return at("/");
+  }
+
+  /** The list of families. */
+  public String families() {
+    return at("/families");
+  }
+
+  /** What the one box makes of a serial. */
+  public String serial(String text) {
+    return expected(null, null, text);
+  }
+
+  /** One published revision; revisions have no reading of their own. */
+  public String revision(int number) {
+    return revisions() + "/" + number;
+  }
+
+  /** The published history. */
+  public String revisions() {
+    return root + "/revisions";
+  }
+
+  /** A feature. */
+  public String feature(String key) {
     return entry("/features/", key);
   }
 
-  String change(String key) {
+  /** A change. */
+  public String change(String key) {
     return entry("/changes/", key);
   }
 
-  String source(String key) {
+  /** A source. */
+  public String source(String key) {
     return entry("/sources/", key);
   }
 
-  String variant(String key) {
+  /** A variant. */
+  public String variant(String key) {
     return entry("/variants/", key);
   }
 
-  String family(String key) {
+  /** A family. */
+  public String family(String key) {
     return entry("/families/", key);
   }
 
   /** Pictures are addressed by content, so they are the same at every revision. */
-  String picture(Picture picture) {
+  public String picture(Picture picture) {
     return root
         + "/pictures/"
         + picture.sha256()
@@ -46,18 +82,20 @@ record Links(Reading reading, String root) {
   }
 
   /** The expected configuration of a position, with all that it knows. */
-  String expected(Position position) {
+  public String expected(Position position) {
     return expected(position.variant().key(), position.year(), position.serialText());
   }
 
   /** The expected configuration of a block's year; of its variant alone where it has none. */
-  String expected(SerialBlock block) {
+  public String expected(SerialBlock block) {
     return block.year() == null
         ? variant(block.variant())
         : expected(block.variant(), block.year(), null);
   }
 
-  String expected(@Nullable String variant, @Nullable Integer year, @Nullable String serial) {
+  /** The expected configuration that a question asks for. */
+  public String expected(
+      @Nullable String variant, @Nullable Integer year, @Nullable String serial) {
     StringBuilder path = new StringBuilder("/expected");
     add(path, "serial", serial);
     add(path, "variant", variant);
@@ -65,12 +103,13 @@ record Links(Reading reading, String root) {
     return at(path.toString());
   }
 
-  String differences(Position from, Position to) {
+  /** Two variant-years side by side. */
+  public String differences(Position from, Position to) {
     return at("/differences?from=" + variantYear(from) + "&to=" + variantYear(to));
   }
 
   /** An address of ours at the reading's revision. */
-  String at(String path) {
+  public String at(String path) {
     return root + reading.link(path);
   }
 

@@ -1,4 +1,4 @@
-package club.yearline.browse;
+package club.yearline.catalog;
 
 import club.yearline.citation.Citation;
 import club.yearline.effectivity.Catalogue;
@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 
 /** Which records cite which source, over a whole catalogue. */
-final class CitedBy {
+public final class CitedBy {
+
+  private static final PerCatalogue<CitedBy> GATHERED = new PerCatalogue<>(CitedBy::new);
 
   private final Map<String, List<Mention>> bySource = new HashMap<>();
 
-  CitedBy(Catalogue catalogue) {
+  private CitedBy(Catalogue catalogue) {
     for (Entry entry : catalogue.records().entries()) {
       for (Citation citation : entry.citations()) {
         bySource
@@ -23,19 +25,26 @@ final class CitedBy {
     }
   }
 
+  /** What cites the sources of a catalogue; gathered once for each of its states. */
+  public static CitedBy of(Catalogue catalogue) {
+    return GATHERED.of(catalogue);
+  }
+
   /** A record and one of its citations. */
-  record Mention(Entry entry, Citation citation) {}
+  public record Mention(Entry entry, Citation citation) {}
 
   /** What cites a source, in the order of the catalogue. */
-  List<Mention> source(String key) {
+  public List<Mention> source(String key) {
     return List.copyOf(bySource.getOrDefault(key, List.of()));
   }
 
-  long supports(String source) {
+  /** How many citations of a source speak for the record that cites it. */
+  public long supports(String source) {
     return source(source).stream().filter(c -> c.citation().supports()).count();
   }
 
-  long disputes(String source) {
+  /** How many citations of a source speak against the record that cites it. */
+  public long disputes(String source) {
     return source(source).size() - supports(source);
   }
 }

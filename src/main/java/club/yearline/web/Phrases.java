@@ -1,4 +1,4 @@
-package club.yearline.expected;
+package club.yearline.web;
 
 import java.util.Arrays;
 import java.util.Objects;
@@ -9,23 +9,24 @@ import org.springframework.stereotype.Component;
 
 /** The texts of the message bundles, for views that are built before the template. */
 @Component
-final class Phrases {
+public class Phrases {
 
   private final MessageSource messages;
 
-  Phrases(MessageSource messages) {
+  /** Phrases of the given bundles. */
+  public Phrases(MessageSource messages) {
     this.messages = messages;
   }
 
   /** A text; its arguments are shown as they print, so that the year 1966 stays 1966. */
-  String of(String key, @Nullable Object... arguments) {
+  public String of(String key, @Nullable Object... arguments) {
     Object[] texts = Arrays.stream(arguments).map(Objects::toString).toArray();
     return messages.getMessage(
         key, texts.length == 0 ? null : texts, LocaleContextHolder.getLocale());
   }
 
   /** A text about a number of things: {@code KEY.one} or {@code KEY.many}. */
-  String count(String key, long number, @Nullable Object... more) {
+  public String count(String key, long number, @Nullable Object... more) {
     Object[] arguments = new Object[more.length + 1];
     arguments[0] = number;
     System.arraycopy(more, 0, arguments, 1, more.length);
@@ -33,7 +34,7 @@ final class Phrases {
   }
 
   /** The text of a key that need not exist. */
-  String orElse(String key, String otherwise) {
+  public String orElse(String key, String otherwise) {
     String text = messages.getMessage(key, null, otherwise, LocaleContextHolder.getLocale());
     return text == null ? otherwise : text;
   }
