@@ -3,18 +3,25 @@ package club.yearline.effectivity;
 import club.yearline.testing.Dice;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
-/** Cuts a random block of a catalogue in two, where no lettered serial lies. */
+/**
+ * Cuts a random block of a catalogue in two, where no lettered serial lies. Blocks that share
+ * serials with one of the same variant and another year are left whole: which year such a serial
+ * counts by depends on where its blocks begin.
+ */
 final class Splitting {
 
   private Splitting() {}
 
   static Records of(Records records, Dice dice) {
-    if (records.blocks().isEmpty()) {
+    SlowSerials serials = new SlowSerials(records);
+    List<SerialBlock> whole =
+        records.blocks().stream().filter(b -> !sharesWithAnotherYear(serials, b)).toList();
+    if (whole.isEmpty()) {
       return records;
     }
-    SlowSerials serials = new SlowSerials(records);
-    SerialBlock block = dice.pick(records.blocks());
+    SerialBlock block = dice.pick(whole);
     List<Serial> inner =
         serials.all(block.series()).stream()
             .filter(s -> serials.holds(block, s) && s.suffix() == Serial.NO_SUFFIX)
@@ -22,6 +29,13 @@ final class Splitting {
             .filter(s -> s.ordinal() > 0 && !lettered(serials, block, s.ordinal() - 1))
             .toList();
     return inner.isEmpty() ? records : split(records, block, dice.pick(inner));
+  }
+
+  private static boolean sharesWithAnotherYear(SlowSerials serials, SerialBlock block) {
+    return serials.blocksOfVariant(block.variant()).stream()
+        .filter(b -> b.series().equals(block.series()) && !Objects.equals(b.year(), block.year()))
+        .anyMatch(
+            b -> serials.holds(b, serials.first(block)) || serials.holds(block, serials.first(b)));
   }
 
   private static boolean lettered(SlowSerials serials, SerialBlock block, long ordinal) {
