@@ -35,6 +35,11 @@ class EngineLawsTest {
     Seeds.check(SEEDS, (records, dice) -> new Comparison(records, dice).sizes());
   }
 
+  @Test
+  void readsTextsAsTheSlowEvaluatorDoes() {
+    Seeds.check(SEEDS, (records, dice) -> new Comparison(records, dice).texts());
+  }
+
   /** One catalogue under both evaluators. */
   private static final class Comparison {
 
@@ -62,10 +67,71 @@ class EngineLawsTest {
             .containsExactlyInAnyOrderElementsOf(slow.featuresOf(variant.key()));
         for (Timeline timeline : model(variant).timelines()) {
           years.forEach(year -> year(timeline, year));
+          spans(timeline);
           compare(
               timeline.yearless(), slow.stretches(timeline.feature().key(), variant.key(), null));
         }
       }
+    }
+
+    /** Spans are the years of production, joined where answers agree and no year lies between. */
+    private void spans(Timeline timeline) {
+      List<String> expected = new ArrayList<>();
+      Answer last = null;
+      int lastYear = 0;
+      for (int year : slow.years(timeline.variant().key())) {
+        Answer answer = timeline.at(Position.of(timeline.variant(), year));
+        boolean joins = last != null && lastYear == year - 1 && last.agreesWith(answer);
+        String first = joins ? expected.remove(expected.size() - 1).split("-")[0] : "" + year;
+        expected.add(first + "-" + year);
+        last = answer;
+        lastYear = year;
+      }
+      assertThat(timeline.spans().stream().map(s -> s.firstYear() + "-" + s.lastYear()).toList())
+          .isEqualTo(expected);
+    }
+
+    void texts() {
+      for (int i = 0; i < 20; i++) {
+        String text = text();
+        List<String> expected = new ArrayList<>();
+        for (Series series : records.series()) {
+          Serial serial = SlowSerials.read(series, text);
+          if (serial != null) {
+            expected.add(series.key() + " " + serial + " " + holding(series, serial));
+          }
+        }
+        assertThat(catalogue.read(text).stream().map(Comparison::plain).toList())
+            .as(text)
+            .containsExactlyInAnyOrderElementsOf(expected);
+      }
+    }
+
+    /** A serial as shown, or typed carelessly, or no serial at all. */
+    private String text() {
+      StringBuilder text = new StringBuilder();
+      if (!records.series().isEmpty() && dice.chance(0.7)) {
+        text.append(dice.pick(records.series()).show(Serial.of(dice.between(0, 60))));
+      }
+      for (int i = dice.between(0, 3); i > 0; i--) {
+        int at = dice.between(0, text.length());
+        text.insert(
+            at, dice.pick("-", " ", ".", "0", "7", "-65", "-1965", "A", "b", "\u2013", "T"));
+      }
+      return text.toString();
+    }
+
+    private List<String> holding(Series series, Serial serial) {
+      return slow.serials().blocksOf(series.key()).stream()
+          .filter(b -> slow.serials().holds(b, serial))
+          .map(SerialBlock::key)
+          .sorted()
+          .toList();
+    }
+
+    private static String plain(SerialMatch match) {
+      List<String> blocks = match.blocks().stream().map(SerialBlock::key).sorted().toList();
+      return match.series().key() + " " + match.serial() + " " + blocks;
     }
 
     private void year(Timeline timeline, int year) {
