@@ -34,10 +34,18 @@ public class Wording {
 
   /** A value as a person says it: its label, or the number as recorded with its unit. */
   public String value(Feature feature, String value) {
-    if (feature.isNumber()) {
-      return feature.unit() == null ? value : value + "\u00a0" + feature.unit();
+    return feature.isNumber()
+        ? value + unit(feature)
+        : feature.value(value).map(FeatureValue::label).orElse(value);
+  }
+
+  /** A number's unit as it follows the number; what is counted has none. */
+  private static String unit(Feature feature) {
+    String unit = feature.unit();
+    if (unit == null || unit.equals("count")) {
+      return "";
     }
-    return feature.value(value).map(FeatureValue::label).orElse(value);
+    return unit.equals("deg") ? "°" : "\u00a0" + unit;
   }
 
   /** A value with the share of airframes that left with it, where that is recorded. */

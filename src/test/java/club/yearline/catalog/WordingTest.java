@@ -92,21 +92,22 @@ class WordingTest {
         .isEqualTo("as an option the key (about 20\u00a0%)");
   }
 
-  @Test
-  void keepsANumberAsRecordedAndAddsItsUnit() {
+  @ParameterizedTest
+  @CsvSource({"hp, '145.0\u00a0hp'", "count, 145.0", "deg, 145.0°"})
+  void keepsANumberAsRecordedAndAddsItsUnit(String unit, String shown) {
     Feature power =
         new Feature(
             "power",
             "Power",
             "72",
             FeatureKind.NUMBER,
-            "hp",
+            unit,
             Visibility.PAPERS,
             Exchange.MAJOR_WORK,
             null,
             List.of(),
             List.of());
-    assertThat(wording.value(power, "145.0")).isEqualTo("145.0\u00a0hp");
+    assertThat(wording.value(power, "145.0")).isEqualTo(shown);
   }
 
   @Test
