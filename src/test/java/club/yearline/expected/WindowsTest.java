@@ -7,6 +7,7 @@ import club.yearline.effectivity.CutIn;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Series;
 import club.yearline.testing.Sample;
+import club.yearline.web.Phrases;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
