@@ -1,5 +1,9 @@
 package club.yearline.exchange;
 
+import club.yearline.tables.Complaint;
+import club.yearline.tables.Field;
+import club.yearline.tables.Row;
+import club.yearline.tables.TableSchema;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -101,7 +105,7 @@ final class CsvTable {
       problem(line, "row-width", width, record.size());
       return;
     }
-    Row row = new Row(columns, record, line);
+    Row row = new Row(columns, record::get, line);
     for (Field field : schema.fields()) {
       // A missing column has had its complaint; it needs none in every row.
       if (columns.containsKey(field.name())) {

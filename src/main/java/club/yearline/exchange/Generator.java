@@ -2,6 +2,8 @@ package club.yearline.exchange;
 
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Records;
+import club.yearline.tables.Schemas;
+import club.yearline.tables.TableSchema;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

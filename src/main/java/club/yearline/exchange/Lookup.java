@@ -1,6 +1,8 @@
 package club.yearline.exchange;
 
 import club.yearline.effectivity.Finding;
+import club.yearline.tables.Orphan;
+import club.yearline.tables.Schemas;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -43,10 +45,12 @@ record Lookup(
   }
 
   /** Asks for the rows that name a parent that does not exist. */
-  static Lookup ofOrphans(String table, List<String> by, String parent) {
+  static Lookup of(Orphan orphan) {
+    String parent = orphan.parent();
+    List<String> by = orphan.by();
     String name = parent.substring(parent.indexOf('/') + 1);
     return new Lookup(
-        table,
+        orphan.table(),
         by,
         true,
         parent,

@@ -1,5 +1,7 @@
 package club.yearline.exchange;
 
+import club.yearline.tables.Complaint;
+
 /** Bytes that are no picture of a kind that is taken. */
 final class NotAPicture extends Exception {
 

@@ -1,6 +1,7 @@
 package club.yearline.exchange;
 
 import club.yearline.effectivity.Finding;
+import club.yearline.tables.Complaint;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -3,6 +3,12 @@ package club.yearline.exchange;
 import club.yearline.catalog.PictureFile;
 import club.yearline.effectivity.Findings;
 import club.yearline.effectivity.Records;
+import club.yearline.tables.Complaint;
+import club.yearline.tables.Draft;
+import club.yearline.tables.Format;
+import club.yearline.tables.Row;
+import club.yearline.tables.Schemas;
+import club.yearline.tables.TableSchema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -58,7 +64,7 @@ final class PackageReader {
       }
       readPictures();
       records = Records.of(draft.entries(), pictures.stream().map(PictureFile::picture).toList());
-      List<Lookup> lookups = draft.orphans();
+      List<Lookup> lookups = new ArrayList<>(draft.orphans().stream().map(Lookup::of).toList());
       Findings.in(records).forEach(f -> lookups.add(Lookup.of(f)));
       new Places(files).locate(lookups, problems);
     } catch (RefusedPackage e) {

@@ -2,6 +2,9 @@ package club.yearline.exchange;
 
 import club.yearline.effectivity.Picture;
 import club.yearline.effectivity.Records;
+import club.yearline.tables.Rows;
+import club.yearline.tables.Schemas;
+import club.yearline.tables.TableSchema;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

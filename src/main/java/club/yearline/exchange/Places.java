@@ -1,5 +1,8 @@
 package club.yearline.exchange;
 
+import club.yearline.tables.Row;
+import club.yearline.tables.Schemas;
+import club.yearline.tables.TableSchema;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -2,10 +2,11 @@
  * What goes in and out: the data package, the command line, the demo at start, and the package by
  * HTTP.
  *
- * <p>Allowed dependencies: the catalogue, the engine's entry types, citations, and the web helpers.
+ * <p>Allowed dependencies: the catalogue, the tables of the format, the engine's entry types,
+ * citations, and the web helpers.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"catalog", "citation", "effectivity", "web"})
+@ApplicationModule(allowedDependencies = {"catalog", "citation", "effectivity", "tables", "web"})
 package club.yearline.exchange;
 
 import org.jspecify.annotations.NullMarked;

@@ -3,6 +3,8 @@ package club.yearline.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
+import club.yearline.tables.Schemas;
+import club.yearline.tables.TableSchema;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -3,6 +3,7 @@ package club.yearline.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.abort;
 
+import club.yearline.tables.Schemas;
 import club.yearline.testing.Catalogues;
 import java.io.IOException;
 import java.nio.file.Files;

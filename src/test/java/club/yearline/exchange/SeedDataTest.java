@@ -3,6 +3,7 @@ package club.yearline.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import club.yearline.effectivity.Picture;
+import club.yearline.tables.Schemas;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.effectivity.Values;
 import java.math.BigDecimal;
@@ -6,34 +6,41 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.apache.commons.csv.CSVRecord;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A row of a table, by column name. It answers for cells at fault too, so that reading can go on
  * and find what else is wrong; such a package is never stored.
  */
-final class Row {
+public final class Row {
 
   private final Map<String, Integer> columns;
-  private final CSVRecord record;
+  private final IntFunction<String> cells;
   private final int line;
 
-  Row(Map<String, Integer> columns, CSVRecord record, int line) {
+  /**
+   * A row.
+   *
+   * @param columns where each column stands
+   * @param cells the cell that stands there
+   * @param line the line on which the row begins, from 1
+   */
+  public Row(Map<String, Integer> columns, IntFunction<String> cells, int line) {
     this.columns = columns;
-    this.record = record;
+    this.cells = cells;
     this.line = line;
   }
 
   /** The line on which it begins, from 1. */
-  int line() {
+  public int line() {
     return line;
   }
 
   /** The text of a cell, empty where it is missing. */
-  String text(String column) {
+  public String text(String column) {
     Integer at = columns.get(column);
-    return at == null ? "" : record.get(at);
+    return at == null ? "" : cells.apply(at);
   }
 
   @Nullable String textOrNull(String column) {
@@ -69,7 +76,7 @@ final class Row {
   }
 
   /** The cells of the given columns, joined by {@code /} as findings name records. */
-  String joined(List<String> names) {
+  public String joined(List<String> names) {
     if (names.size() == 1) {
       return text(names.get(0));
     }
@@ -77,7 +84,7 @@ final class Row {
   }
 
   /** The one text by which rows with equal primary keys are equal. */
-  String key(TableSchema table) {
+  public String key(TableSchema table) {
     if (table.primaryKey().size() == 1) {
       return text(table.primaryKey().get(0).name());
     }

@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.effectivity.Values;
 import java.math.BigDecimal;
@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param minimum least number
  * @param maximum greatest number
  */
-record Field(
+public record Field(
     String name,
     String description,
     FieldType type,
@@ -34,7 +34,7 @@ record Field(
   private static final BigDecimal LARGEST = BigDecimal.valueOf(Integer.MAX_VALUE);
 
   /** What is wrong with a cell; empty where nothing is. */
-  Optional<Complaint> check(String cell) {
+  public Optional<Complaint> check(String cell) {
     if (cell.isEmpty()) {
       return required ? Optional.of(Complaint.of("required", description)) : Optional.empty();
     }

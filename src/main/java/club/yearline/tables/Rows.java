@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.citation.Citation;
 import club.yearline.citation.Source;
@@ -19,12 +19,12 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The rows of tables as records make them, cells in schema order. */
-final class Rows {
+public final class Rows {
 
   private Rows() {}
 
   /** The rows that the records have in a table, in no particular order. */
-  static Stream<String[]> of(String table, Records records) {
+  public static Stream<String[]> of(String table, Records records) {
     return switch (table) {
       case "families" -> records.families().stream().map(Rows::of);
       case "variants" -> records.variants().stream().map(Rows::of);

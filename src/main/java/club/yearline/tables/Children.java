@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,13 +15,13 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The tables of the data package, as its descriptor states them. */
-final class Schemas {
+public final class Schemas {
 
   /** The file that makes a folder or zip a data package. */
-  static final String DESCRIPTOR = "datapackage.json";
+  public static final String DESCRIPTOR = "datapackage.json";
 
   /** The version of the format that is read and written. */
-  static final int FORMAT = 1;
+  public static final int FORMAT = 1;
 
   private static final Schemas STANDARD = load();
 
@@ -34,16 +34,17 @@ final class Schemas {
   }
 
   /** The tables of format 1. */
-  static Schemas standard() {
+  public static Schemas standard() {
     return STANDARD;
   }
 
-  List<TableSchema> tables() {
+  /** All tables, in the order of the descriptor. */
+  public List<TableSchema> tables() {
     return tables;
   }
 
   /** The table with the given resource name. */
-  TableSchema table(String name) {
+  public TableSchema table(String name) {
     return tables.stream()
         .filter(t -> t.name().equals(name))
         .findFirst()
@@ -51,7 +52,7 @@ final class Schemas {
   }
 
   /** The table kept in the given file; empty where the format has no such file. */
-  Optional<TableSchema> inFile(String path) {
+  public Optional<TableSchema> inFile(String path) {
     return tables.stream().filter(t -> t.path().equals(path)).findFirst();
   }
 
@@ -59,7 +60,7 @@ final class Schemas {
    * The descriptor as written into packages. An empty list of licences is left out: the Data
    * Package profile asks for at least one licence where the member is there at all.
    */
-  String descriptor() {
+  public String descriptor() {
     return descriptor.replace(" \"licenses\": [],\n", "").stripTrailing() + "\n";
   }
 

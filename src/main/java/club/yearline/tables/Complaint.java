@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import java.util.List;
 
@@ -8,9 +8,10 @@ import java.util.List;
  * @param code names the text in the message bundle
  * @param arguments what the text names, in its order
  */
-record Complaint(String code, List<String> arguments) {
+public record Complaint(String code, List<String> arguments) {
 
-  static Complaint of(String code, Object... arguments) {
+  /** A complaint whose text names these things. */
+  public static Complaint of(String code, Object... arguments) {
     return new Complaint(code, List.of(arguments).stream().map(String::valueOf).toList());
   }
 }

@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.citation.Citation;
 import club.yearline.citation.Source;
@@ -24,10 +24,10 @@ import java.util.List;
  * A catalogue while its tables are read. Tables whose rows entries hold come first ({@link
  * #ORDER}), so that every entry is made whole.
  */
-final class Draft {
+public final class Draft {
 
   /** The order in which tables are read. */
-  static final List<String> ORDER =
+  public static final List<String> ORDER =
       List.of(
           "citations",
           "variant-names",
@@ -49,16 +49,18 @@ final class Draft {
   private final Parts parts = new Parts(keys);
   private final List<Entry> entries = new ArrayList<>();
 
-  List<Entry> entries() {
+  /** The entries read so far. */
+  public List<Entry> entries() {
     return entries;
   }
 
   /** What rows name as the entry that holds them, and no entry is. */
-  List<Lookup> orphans() {
+  public List<Orphan> orphans() {
     return parts.orphans();
   }
 
-  void add(String table, Row row) {
+  /** Takes in a row of the named table. */
+  public void add(String table, Row row) {
     switch (table) {
       case "families" -> entries.add(family(row));
       case "variants" -> entries.add(variant(row));

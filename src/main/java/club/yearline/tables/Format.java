@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.citation.Edtf;
 import club.yearline.effectivity.Values;
@@ -9,7 +9,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /** What the format's descriptions ask of a text beyond what a table schema can say. */
-enum Format {
+public enum Format {
   TEXT(text -> true),
   EDTF(text -> Edtf.read(text).isPresent()),
   URL(Format::isWebAddress),
@@ -48,7 +48,7 @@ enum Format {
   }
 
   /** Whether a text may name a file under pictures/: no folder, no hidden file, no way out. */
-  static boolean isFileName(String text) {
+  public static boolean isFileName(String text) {
     return FILE_NAME.matcher(text).matches();
   }
 

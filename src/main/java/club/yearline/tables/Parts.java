@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.citation.Citation;
 import club.yearline.citation.Stance;
@@ -43,8 +43,8 @@ final class Parts {
   }
 
   /** What rows name as the entry that holds them, and no entry is. */
-  List<Lookup> orphans() {
-    List<Lookup> orphans = new ArrayList<>();
+  List<Orphan> orphans() {
+    List<Orphan> orphans = new ArrayList<>();
     addOrphans(orphans, "variant-names", List.of("variant"), names);
     addOrphans(orphans, "production-runs", List.of("variant"), runs);
     addOrphans(orphans, "lineage", List.of("to_variant"), descent);
@@ -56,10 +56,10 @@ final class Parts {
   }
 
   private static void addOrphans(
-      List<Lookup> orphans, String table, List<String> by, Children<?> children) {
+      List<Orphan> orphans, String table, List<String> by, Children<?> children) {
     children.orphans().stream()
         .filter(parent -> !parent.isEmpty() && !parent.endsWith("/"))
-        .forEach(parent -> orphans.add(Lookup.ofOrphans(table, by, parent)));
+        .forEach(parent -> orphans.add(new Orphan(table, by, parent)));
   }
 
   private static String parentOfCitation(Row row) {

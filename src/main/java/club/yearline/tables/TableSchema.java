@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import java.util.List;
 
@@ -10,20 +10,20 @@ import java.util.List;
  * @param fields its columns, in the order of writing
  * @param primaryKey the columns that tell its rows apart and order them
  */
-record TableSchema(String name, String path, List<Field> fields, List<Field> primaryKey) {
+public record TableSchema(String name, String path, List<Field> fields, List<Field> primaryKey) {
 
   /** The names of its columns, in the order of writing. */
-  List<String> header() {
+  public List<String> header() {
     return fields.stream().map(Field::name).toList();
   }
 
   /** The names of the columns of its primary key. */
-  List<String> keyColumns() {
+  public List<String> keyColumns() {
     return primaryKey.stream().map(Field::name).toList();
   }
 
   /** Where the columns of the primary key stand in a written row. */
-  int[] keyPositions() {
+  public int[] keyPositions() {
     return primaryKey.stream().mapToInt(fields::indexOf).toArray();
   }
 }

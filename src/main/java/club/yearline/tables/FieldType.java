@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.tables;
 
 import club.yearline.effectivity.Values;
 import java.math.BigDecimal;
@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** The Table Schema types that the format uses, and how their cells are read. */
-enum FieldType {
+public enum FieldType {
   STRING {
     @Override
     boolean reads(String cell) {
