@@ -1,10 +1,10 @@
 /**
  * People, roles, sign-in, and who may ask what: the security configuration.
  *
- * <p>Allowed dependencies: none of ours.
+ * <p>Allowed dependencies: the web helpers.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {})
+@ApplicationModule(allowedDependencies = "web")
 package club.yearline.accounts;
 
 import org.jspecify.annotations.NullMarked;

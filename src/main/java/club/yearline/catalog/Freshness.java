@@ -37,6 +37,10 @@ class Freshness implements HandlerInterceptor, ResponseBodyAdvice<Object> {
   private static final String UNTIL_NEXT =
       Objects.requireNonNull(CacheControl.noCache().getHeaderValue());
 
+  /** A page names who is signed in, and its forms are good for that session only. */
+  private static final String OWN =
+      Objects.requireNonNull(CacheControl.noCache().cachePrivate().getHeaderValue());
+
   /** Another version of the application may write the same answer in other bytes. */
   private final String version =
       Objects.requireNonNullElseGet(
@@ -84,6 +88,10 @@ class Freshness implements HandlerInterceptor, ResponseBodyAdvice<Object> {
   private boolean unchanged(HttpServletRequest request, HttpServletResponse response) {
     if (!(request.getAttribute(Reading.class.getName()) instanceof Reading reading)
         || response.getStatus() != HttpServletResponse.SC_OK) {
+      return false;
+    }
+    if (request.getUserPrincipal() != null) {
+      response.setHeader(HttpHeaders.CACHE_CONTROL, OWN);
       return false;
     }
     response.setHeader(HttpHeaders.CACHE_CONTROL, reading.fixed() ? FIXED : UNTIL_NEXT);

@@ -7,6 +7,7 @@ import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.web.HttpRequestMethodNotSupportedException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -17,6 +18,9 @@ import org.springframework.web.bind.annotation.RequestMapping;
  */
 @Controller
 class ErrorPages implements ErrorController {
+
+  /** Where the security filters say what else the address answers to. */
+  private static final String WRONG_METHOD = HttpRequestMethodNotSupportedException.class.getName();
 
   private final Problems problems;
 
@@ -29,7 +33,10 @@ class ErrorPages implements ErrorController {
     Object status = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
     Object uri = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
     // Asked for directly, this address is no page.
-    Refusal refusal = Refusals.of(status instanceof Integer code ? code : 404);
+    Refusal refusal =
+        request.getAttribute(WRONG_METHOD) instanceof HttpRequestMethodNotSupportedException wrong
+            ? Refusals.of(wrong)
+            : Refusals.of(status instanceof Integer code ? code : 404);
     response.setStatus(refusal.status().value());
     String path = uri instanceof String text ? text : request.getRequestURI();
     return problems.answer(path.substring(request.getContextPath().length()), refusal);

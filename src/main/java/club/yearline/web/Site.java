@@ -12,23 +12,31 @@ final class Site {
   private final String contextPath;
   private final String requested;
   private final @Nullable Object revision;
+  private final Caller caller;
 
   Site(
       Assets assets,
       List<Section> sections,
       String contextPath,
       String requested,
-      @Nullable Object revision) {
+      @Nullable Object revision,
+      Caller caller) {
     this.assets = assets;
     this.sections = sections;
     this.contextPath = contextPath;
     this.requested = requested;
     this.revision = revision;
+    this.caller = caller;
   }
 
   /** The sections in the header's order. */
   public List<Section> getSections() {
     return sections;
+  }
+
+  /** Who looks at the page. */
+  public Caller getCaller() {
+    return caller;
   }
 
   /** The address of a path of ours. */

@@ -74,6 +74,11 @@ class SiteDialect extends AbstractProcessorDialect
             .toUriString();
   }
 
+  private static Caller caller(IWebContext web) {
+    Object caller = web.getExchange().getAttributeValue(Caller.class.getName());
+    return caller instanceof Caller known ? known : Caller.VISITOR;
+  }
+
   private Site site(IWebContext web) {
     IWebRequest request = web.getExchange().getRequest();
     List<Section> inOrder =
@@ -83,6 +88,7 @@ class SiteDialect extends AbstractProcessorDialect
         inOrder,
         request.getApplicationPath(),
         requested(web, request),
-        web.getVariable("revision"));
+        web.getVariable("revision"),
+        caller(web));
   }
 }

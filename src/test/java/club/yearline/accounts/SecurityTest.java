@@ -7,6 +7,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.request;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import club.yearline.testing.PageTest;
@@ -57,9 +58,14 @@ class SecurityTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/unlisted", "/admin", "/family", "/api/v2/families", "/actuator/env"})
+  @ValueSource(strings = {"/unlisted", "/family", "/api/v2/families", "/actuator/env"})
   void whatIsNotListedIsDeniedAsIfItWereNotThere(String path) throws Exception {
     mvc.perform(get(path)).andExpect(status().isNotFound());
+  }
+
+  @Test
+  void aPageForMembersSendsAVisitorToSignInAndBack() throws Exception {
+    mvc.perform(get("/admin")).andExpect(redirectedUrl("/sign-in?to=%2Fadmin"));
   }
 
   @Test
@@ -67,7 +73,7 @@ class SecurityTest {
     mvc.perform(post("/families/turnstone")).andExpect(status().isForbidden());
     mvc.perform(post("/api/v1/families/turnstone")).andExpect(status().isForbidden());
     mvc.perform(request(HttpMethod.DELETE, "/api/v1/families/turnstone"))
-        .andExpect(status().isForbidden());
+        .andExpect(status().isMethodNotAllowed());
   }
 
   @Test

@@ -12,12 +12,11 @@ import org.springframework.context.annotation.Import;
 
 /**
  * The frame of every page with our security rules, and no database. Of our modules only {@code web}
- * and {@code accounts} are there; a test imports the controller it is about and what that needs.
+ * is there; a test imports the controller it is about and what that needs.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @WebMvcTest(
-    excludeFilters =
-        @Filter(type = FilterType.REGEX, pattern = "club\\.yearline\\.(?!web\\.|accounts\\.).*"))
+    excludeFilters = @Filter(type = FilterType.REGEX, pattern = "club\\.yearline\\.(?!web\\.).*"))
 @Import(SecurityConfiguration.class)
 public @interface PageTest {}

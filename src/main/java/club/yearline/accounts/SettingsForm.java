@@ -1,0 +1,54 @@
+package club.yearline.accounts;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The settings as the keeper typed them. A box that is not ticked is not sent. */
+record SettingsForm(
+    @Nullable String name,
+    @Nullable String closed,
+    @Nullable String singleKeeper,
+    @Nullable String joinRequests,
+    @Nullable String logDays,
+    @Nullable String version) {
+
+  private static final int LONGEST_NAME = 120;
+  private static final int MOST_DAYS = 3650;
+
+  /** Keys of what is wrong, by field. */
+  Map<String, String> faults() {
+    Map<String, String> faults = new LinkedHashMap<>();
+    if (text(name).length() > LONGEST_NAME) {
+      faults.put("name", "settings.name.too-long");
+    }
+    int days = number(logDays);
+    if (days < 1 || days > MOST_DAYS) {
+      faults.put("logDays", "settings.log-days.range");
+    }
+    return faults;
+  }
+
+  ClubSettings settings() {
+    return new ClubSettings(
+        text(name),
+        closed != null,
+        singleKeeper != null,
+        joinRequests != null,
+        number(logDays),
+        number(version));
+  }
+
+  private static String text(@Nullable String typed) {
+    return typed == null ? "" : typed.strip();
+  }
+
+  /** Not a number: outside every range. */
+  private static int number(@Nullable String typed) {
+    try {
+      return Integer.parseInt(text(typed));
+    } catch (NumberFormatException e) {
+      return -1;
+    }
+  }
+}
