@@ -9,6 +9,8 @@ import club.yearline.tables.Format;
 import club.yearline.tables.Row;
 import club.yearline.tables.Schemas;
 import club.yearline.tables.TableSchema;
+import club.yearline.uploads.NotTaken;
+import club.yearline.uploads.PictureType;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -153,8 +155,9 @@ final class PackageReader {
     try (InputStream in = budget.watch(files.open(path))) {
       byte[] bytes = in.readAllBytes();
       pictures.add(new PictureFile(name, PictureType.of(bytes).mediaType(), bytes));
-    } catch (NotAPicture e) {
-      problems.add(PackageProblem.at(path, null, null, null, e.complaint()));
+    } catch (NotTaken e) {
+      problems.add(
+          PackageProblem.at(path, null, null, null, new Complaint(e.code(), e.arguments())));
     } catch (ZipException e) {
       problems.add(PackageProblem.of(path, "unreadable-file", String.valueOf(e.getMessage())));
     }

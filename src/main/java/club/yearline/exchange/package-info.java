@@ -3,10 +3,11 @@
  * HTTP.
  *
  * <p>Allowed dependencies: the catalogue, the tables of the format, the engine's entry types,
- * citations, and the web helpers.
+ * citations, what uploaded bytes are, and the web helpers.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"catalog", "citation", "effectivity", "tables", "web"})
+@ApplicationModule(
+    allowedDependencies = {"catalog", "citation", "effectivity", "tables", "uploads", "web"})
 package club.yearline.exchange;
 
 import org.jspecify.annotations.NullMarked;

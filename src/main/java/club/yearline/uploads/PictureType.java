@@ -1,9 +1,9 @@
-package club.yearline.exchange;
+package club.yearline.uploads;
 
 import java.util.Arrays;
 
 /** The kinds of pictures that are taken, told by content, never by name. */
-enum PictureType {
+public enum PictureType {
   PNG("image/png"),
   JPEG("image/jpeg"),
   WEBP("image/webp"),
@@ -21,16 +21,17 @@ enum PictureType {
     this.mediaType = mediaType;
   }
 
-  String mediaType() {
+  /** The name of the kind on the network. */
+  public String mediaType() {
     return mediaType;
   }
 
   /**
    * The kind of a picture, which was then decoded, or for a drawing read to its end.
    *
-   * @throws NotAPicture if it is none, is broken, or a drawing that does more than draw
+   * @throws NotTaken if it is none, is broken, or a drawing that does more than draw
    */
-  static PictureType of(byte[] bytes) throws NotAPicture {
+  public static PictureType of(byte[] bytes) throws NotTaken {
     PictureType type = byStart(bytes);
     if (type == SVG) {
       new SvgCheck().check(bytes);
@@ -40,7 +41,7 @@ enum PictureType {
     return type;
   }
 
-  private static PictureType byStart(byte[] bytes) throws NotAPicture {
+  private static PictureType byStart(byte[] bytes) throws NotTaken {
     if (has(bytes, 0, PNG_START)) {
       return PNG;
     }
@@ -53,7 +54,7 @@ enum PictureType {
     if (looksLikeXml(bytes)) {
       return SVG;
     }
-    throw new NotAPicture("not-a-picture");
+    throw new NotTaken("not-a-picture");
   }
 
   private static boolean has(byte[] bytes, int at, byte[] mark) {

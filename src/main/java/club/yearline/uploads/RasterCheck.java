@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.uploads;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -22,7 +22,7 @@ final class RasterCheck {
 
   private RasterCheck() {}
 
-  static void check(byte[] bytes, PictureType type) throws NotAPicture {
+  static void check(byte[] bytes, PictureType type) throws NotTaken {
     try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
       ImageReader reader = reader(type);
       try {
@@ -33,7 +33,7 @@ final class RasterCheck {
       }
     } catch (IOException | RuntimeException e) {
       // Decoders throw runtime exceptions of many kinds at bytes that were made to break them.
-      throw new NotAPicture("broken-picture", type, String.valueOf(e.getMessage()));
+      throw new NotTaken("broken-picture", type, String.valueOf(e.getMessage()));
     }
   }
 
@@ -45,11 +45,10 @@ final class RasterCheck {
     return readers.next();
   }
 
-  private static void decode(ImageReader reader) throws IOException, NotAPicture {
+  private static void decode(ImageReader reader) throws IOException, NotTaken {
     long dots = (long) reader.getWidth(0) * reader.getHeight(0);
     if (dots > MOST_DOTS) {
-      throw new NotAPicture(
-          "picture-too-large", reader.getWidth(0), reader.getHeight(0), MOST_DOTS);
+      throw new NotTaken("picture-too-large", reader.getWidth(0), reader.getHeight(0), MOST_DOTS);
     }
     BufferedImage image = reader.read(0);
     image.flush();

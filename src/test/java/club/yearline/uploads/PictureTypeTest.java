@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.uploads;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -39,9 +39,9 @@ class PictureTypeTest {
   }
 
   private static String complaint(byte[] bytes) {
-    NotAPicture refused = catchThrowableOfType(NotAPicture.class, () -> PictureType.of(bytes));
+    NotTaken refused = catchThrowableOfType(NotTaken.class, () -> PictureType.of(bytes));
     assertThat(refused).isNotNull();
-    return refused.complaint().code();
+    return refused.code();
   }
 
   @Test
@@ -87,7 +87,7 @@ class PictureTypeTest {
         "<title xml:lang='en'>A &amp; B</title><!-- drawn by hand --><g aria-label='x'/>",
         "<text x='1' y='2'><tspan>Fin</tspan></text>"
       })
-  void aDrawingThatOnlyDrawsIsTaken(String inside) throws NotAPicture {
+  void aDrawingThatOnlyDrawsIsTaken(String inside) throws NotTaken {
     assertThat(PictureType.of(svg(inside))).isEqualTo(PictureType.SVG);
   }
 

@@ -1,4 +1,4 @@
-package club.yearline.exchange;
+package club.yearline.uploads;
 
 import java.io.ByteArrayInputStream;
 import java.util.Locale;
@@ -61,7 +61,7 @@ final class SvgCheck {
     return factory;
   }
 
-  void check(byte[] bytes) throws NotAPicture {
+  void check(byte[] bytes) throws NotTaken {
     try {
       XMLStreamReader reader = FACTORY.createXMLStreamReader(new ByteArrayInputStream(bytes));
       boolean root = true;
@@ -74,17 +74,17 @@ final class SvgCheck {
         checkEvent(event, reader);
       }
     } catch (XMLStreamException e) {
-      throw new NotAPicture("broken-picture", PictureType.SVG, String.valueOf(e.getMessage()));
+      throw new NotTaken("broken-picture", PictureType.SVG, String.valueOf(e.getMessage()));
     }
   }
 
-  private static void checkRoot(XMLStreamReader reader) throws NotAPicture {
+  private static void checkRoot(XMLStreamReader reader) throws NotTaken {
     if (!SVG.equals(reader.getNamespaceURI()) || !"svg".equals(reader.getLocalName())) {
-      throw new NotAPicture("not-a-picture");
+      throw new NotTaken("not-a-picture");
     }
   }
 
-  private void checkEvent(int event, XMLStreamReader reader) throws NotAPicture {
+  private void checkEvent(int event, XMLStreamReader reader) throws NotTaken {
     switch (event) {
       case XMLStreamConstants.START_ELEMENT -> checkElement(reader);
       case XMLStreamConstants.END_ELEMENT -> inStyle = false;
@@ -102,7 +102,7 @@ final class SvgCheck {
     }
   }
 
-  private void checkElement(XMLStreamReader reader) throws NotAPicture {
+  private void checkElement(XMLStreamReader reader) throws NotTaken {
     String name = reader.getLocalName();
     if (!SVG.equals(reader.getNamespaceURI()) || !ELEMENTS.contains(name)) {
       throw forbidden(reader, "<" + name + ">");
@@ -136,7 +136,7 @@ final class SvgCheck {
     return REACHING_OUT.matcher(style.toLowerCase(Locale.ROOT)).find();
   }
 
-  private static NotAPicture forbidden(XMLStreamReader reader, String what) {
-    return new NotAPicture("unsafe-drawing", what, reader.getLocation().getLineNumber());
+  private static NotTaken forbidden(XMLStreamReader reader, String what) {
+    return new NotTaken("unsafe-drawing", what, reader.getLocation().getLineNumber());
   }
 }
