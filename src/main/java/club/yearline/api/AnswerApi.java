@@ -1,13 +1,12 @@
 package club.yearline.api;
 
 import club.yearline.catalog.FindingsOf;
+import club.yearline.catalog.ImpactOf;
 import club.yearline.catalog.Reading;
-import club.yearline.catalog.Snapshots;
-import club.yearline.catalog.UnknownRevision;
+import club.yearline.catalog.RevisionIn;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Difference;
 import club.yearline.effectivity.Feature;
-import club.yearline.effectivity.Impact;
 import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Question;
@@ -16,6 +15,7 @@ import club.yearline.effectivity.Variant;
 import club.yearline.effectivity.VariantModel;
 import club.yearline.web.Refusal;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +24,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
+import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -31,28 +32,41 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** The computed answers of the catalogue. */
 @RestController
-@RequestMapping("/api/v1")
+@RequestMapping(path = "/api/v1", produces = MediaType.APPLICATION_JSON_VALUE)
 @Tag(name = "Answers")
 class AnswerApi {
 
   private final MessageSource messages;
-  private final Snapshots snapshots;
   private final FindingsOf findings;
+  private final ImpactOf impacts;
 
-  AnswerApi(MessageSource messages, Snapshots snapshots, FindingsOf findings) {
+  AnswerApi(MessageSource messages, FindingsOf findings, ImpactOf impacts) {
     this.messages = messages;
     this.findings = findings;
-    this.snapshots = snapshots;
+    this.impacts = impacts;
   }
 
   @Operation(
-      summary = "What an airframe of a serial, or of a variant and year, left the factory with")
+      summary = "What an airframe of a serial, or of a variant and year, left the factory with",
+      description =
+          "Give a serial, or a variant and a year, or all three to have one checked against the"
+              + " other.")
+  @PlaceMayBeRefused
   @GetMapping("/expected")
   AnswerViews.Expected expected(
-      @RequestParam @Nullable String variant,
-      @RequestParam @Nullable Integer year,
-      @RequestParam @Nullable String serial,
-      @RequestParam(defaultValue = "false") boolean neighbours,
+      @Parameter(description = "Key of the variant.", example = "la-2b") @RequestParam
+          @Nullable String variant,
+      @Parameter(description = "Model year or year of manufacture.", example = "1966") @RequestParam
+          @Nullable Integer year,
+      @Parameter(
+              description =
+                  "Serial as stamped; dashes, spaces, case and leading zeros do not matter.",
+              example = "LT-0412")
+          @RequestParam
+          @Nullable String serial,
+      @Parameter(description = "Whether to tell what differs in the produced years beside it.")
+          @RequestParam(defaultValue = "false")
+          boolean neighbours,
       Reading reading,
       Locale locale) {
     Catalogue catalogue = reading.catalogue();
@@ -63,7 +77,7 @@ class AnswerApi {
         reading.revision(),
         PositionView.of(position),
         EntryViews.BlockView.ofNullable(found.block()),
-        AnswerView.all(catalogue.expected(position)),
+        AnswerView.all(catalogue, catalogue.expected(position), position),
         neighbours ? neighbour(catalogue, position, false) : null,
         neighbours ? neighbour(catalogue, position, true) : null,
         caution(locale));
@@ -82,20 +96,31 @@ class AnswerApi {
       return null;
     }
     Position there = Position.of(position.variant(), other.getAsInt());
-    return AnswerViews.Neighbour.of(
-        other.getAsInt(), Difference.pair(model.expected(position), model.expected(there)));
+    List<Difference> pairs = Difference.pair(model.expected(position), model.expected(there));
+    return new AnswerViews.Neighbour(
+        other.getAsInt(), AnswerViews.differing(catalogue, pairs, position, there));
   }
 
   @Operation(summary = "One feature along the production of each variant that has it")
   @GetMapping("/timeline")
   AnswerViews.TimelineView timeline(
-      @RequestParam String feature, @RequestParam @Nullable String family, Reading reading) {
+      @Parameter(description = "Key of the feature.", example = "door-latch") @RequestParam
+          String feature,
+      @Parameter(description = "Key of a family, to leave all others aside.", example = "turnstone")
+          @RequestParam
+          @Nullable String family,
+      Reading reading) {
     Catalogue catalogue = reading.catalogue();
     Feature of =
-        catalogue.feature(feature).orElseThrow(() -> Refusal.notFound("unknown-feature", feature));
+        catalogue
+            .feature(feature)
+            .orElseThrow(
+                () ->
+                    Refusal.notFound("unknown-feature", feature)
+                        .at("feature", "field.key-unknown"));
     String wanted = blankToNull(family);
     if (wanted != null && catalogue.family(wanted).isEmpty()) {
-      throw Refusal.notFound("unknown-family", wanted);
+      throw Refusal.notFound("unknown-family", wanted).at("family", "field.key-unknown");
     }
     return new AnswerViews.TimelineView(
         reading.revision(),
@@ -116,9 +141,16 @@ class AnswerApi {
   }
 
   @Operation(summary = "The features whose answer differs between two variant-years")
+  @PlaceMayBeRefused
   @GetMapping("/differences")
   AnswerViews.Differences differences(
-      @RequestParam String from, @RequestParam String to, Reading reading, Locale locale) {
+      @Parameter(description = "Variant and year, with a colon between.", example = "la-2b:1966")
+          @RequestParam
+          String from,
+      @Parameter(description = "The same for the other side.", example = "la-2b:1968") @RequestParam
+          String to,
+      Reading reading,
+      Locale locale) {
     Catalogue catalogue = reading.catalogue();
     Position first = Places.variantYear(catalogue, "from", from).position();
     Position second = Places.variantYear(catalogue, "to", to).position();
@@ -127,27 +159,25 @@ class AnswerApi {
         reading.revision(),
         PositionView.of(first),
         PositionView.of(second),
-        AnswerViews.differing(pairs),
+        AnswerViews.differing(catalogue, pairs, first, second),
         (int) pairs.stream().filter(p -> !p.differs()).count(),
         caution(locale));
   }
 
   @Operation(summary = "Every answer that differs between two revisions")
   @GetMapping("/impact")
-  AnswerViews.ImpactView impact(@RequestParam int from, @RequestParam int to) {
+  AnswerViews.ImpactView impact(@RevisionIn("from") Reading from, @RevisionIn("to") Reading to) {
+    Catalogue before = from.catalogue();
+    Catalogue after = to.catalogue();
     return new AnswerViews.ImpactView(
-        from, to, Impact.between(at(from), at(to)).stream().map(AnswerViews.Row::of).toList());
+        from.revision(),
+        to.revision(),
+        impacts.between(before, after).stream()
+            .map(row -> AnswerViews.Row.of(row, before, after))
+            .toList());
   }
 
-  private Catalogue at(int revision) {
-    try {
-      return snapshots.at(revision).catalogue();
-    } catch (UnknownRevision e) {
-      throw Refusal.notFound("unknown-revision", revision, e.highest());
-    }
-  }
-
-  @Operation(summary = "What is doubtful about the catalogue's records")
+  @Operation(summary = "What is doubtful about the catalogue’s records")
   @GetMapping("/findings")
   AnswerViews.FindingsView findings(Reading reading) {
     return new AnswerViews.FindingsView(

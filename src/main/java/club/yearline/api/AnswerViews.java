@@ -1,13 +1,17 @@
 package club.yearline.api;
 
+import club.yearline.citation.Grade;
 import club.yearline.effectivity.Answer;
+import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Difference;
 import club.yearline.effectivity.Finding;
 import club.yearline.effectivity.ImpactRow;
+import club.yearline.effectivity.Position;
 import club.yearline.effectivity.State;
 import club.yearline.effectivity.Timeline;
 import club.yearline.effectivity.YearSpan;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -26,12 +30,7 @@ final class AnswerViews {
       String caution) {}
 
   /** A neighbouring year of production and what differs there. */
-  record Neighbour(int year, List<DifferenceView> differences) {
-
-    static Neighbour of(int year, List<Difference> pairs) {
-      return new Neighbour(year, differing(pairs));
-    }
-  }
+  record Neighbour(int year, List<DifferenceView> differences) {}
 
   record Differences(
       int revision,
@@ -49,18 +48,23 @@ final class AnswerViews {
       @Nullable AnswerView from,
       @Nullable AnswerView to) {
 
-    static DifferenceView of(Difference difference) {
+    static DifferenceView of(
+        Catalogue catalogue, Difference difference, Position from, Position to) {
       return new DifferenceView(
           difference.feature().key(),
           difference.feature().name(),
           difference.feature().chapter(),
-          AnswerView.ofNullable(difference.from()),
-          AnswerView.ofNullable(difference.to()));
+          AnswerView.ofNullable(catalogue, difference.from(), from),
+          AnswerView.ofNullable(catalogue, difference.to(), to));
     }
   }
 
-  static List<DifferenceView> differing(List<Difference> pairs) {
-    return pairs.stream().filter(Difference::differs).map(DifferenceView::of).toList();
+  static List<DifferenceView> differing(
+      Catalogue catalogue, List<Difference> pairs, Position from, Position to) {
+    return pairs.stream()
+        .filter(Difference::differs)
+        .map(d -> DifferenceView.of(catalogue, d, from, to))
+        .toList();
   }
 
   record TimelineView(int revision, String feature, String name, List<VariantTimeline> variants) {}
@@ -80,10 +84,12 @@ final class AnswerViews {
   record SpanView(
       int firstYear,
       int lastYear,
-      String state,
-      @Nullable List<OfferingView> offerings,
-      @Nullable List<StretchView> stretches,
-      String grade,
+      @Coded(State.class) String state,
+      @Schema(description = "Absent where the state is `splits`.")
+          @Nullable List<OfferingView> offerings,
+      @Schema(description = "There where the state is `splits`.")
+          @Nullable List<StretchView> stretches,
+      @Coded(Grade.class) String grade,
       boolean disputed) {
 
     static SpanView of(YearSpan span) {
@@ -103,7 +109,7 @@ final class AnswerViews {
   record ImpactView(int from, int to, List<Row> rows) {}
 
   record Row(
-      String kind,
+      @Coded(ImpactRow.Kind.class) String kind,
       String variant,
       String feature,
       @Nullable Integer firstYear,
@@ -116,7 +122,7 @@ final class AnswerViews {
       @JsonInclude(JsonInclude.Include.ALWAYS) @Nullable AnswerView before,
       @JsonInclude(JsonInclude.Include.ALWAYS) @Nullable AnswerView after) {
 
-    static Row of(ImpactRow row) {
+    static Row of(ImpactRow row, Catalogue before, Catalogue after) {
       return new Row(
           row.kind().code(),
           row.variant().key(),
@@ -132,16 +138,16 @@ final class AnswerViews {
               : row.series().show(row.lastSerial()),
           row.airframesBefore(),
           row.airframesAfter(),
-          AnswerView.ofNullable(row.before()),
-          AnswerView.ofNullable(row.after()));
+          AnswerView.ofNullable(before, row.before(), null),
+          AnswerView.ofNullable(after, row.after(), null));
     }
   }
 
   record FindingsView(int revision, List<FindingView> findings) {}
 
   record FindingView(
-      String code,
-      String level,
+      @Coded(Finding.Code.class) String code,
+      @Coded(Finding.Level.class) String level,
       String table,
       String record,
       @Nullable String field,

@@ -1,6 +1,8 @@
 package club.yearline.api;
 
 import club.yearline.citation.Citation;
+import club.yearline.citation.Stance;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A pointer into a source. */
@@ -8,8 +10,12 @@ record CitationView(
     String source,
     @Nullable String variant,
     @Nullable String locator,
-    String stance,
+    @Coded(Stance.class) String stance,
     @Nullable String note) {
+
+  static List<CitationView> all(List<Citation> citations) {
+    return citations.stream().map(CitationView::of).toList();
+  }
 
   static CitationView of(Citation citation) {
     return new CitationView(

@@ -4,7 +4,9 @@ import club.yearline.catalog.Reading;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.web.Refusal;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -12,7 +14,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** The entries of the catalogue. */
 @RestController
-@RequestMapping("/api/v1")
+@RequestMapping(path = "/api/v1", produces = MediaType.APPLICATION_JSON_VALUE)
 @Tag(name = "Entries")
 class EntryApi {
 
@@ -24,7 +26,10 @@ class EntryApi {
 
   @Operation(summary = "One family")
   @GetMapping("/families/{key}")
-  EntryViews.Read<EntryViews.FamilyView> family(@PathVariable String key, Reading reading) {
+  EntryViews.Read<EntryViews.FamilyView> family(
+      @Parameter(description = "Key of the family.", example = "turnstone") @PathVariable
+          String key,
+      Reading reading) {
     Catalogue catalogue = reading.catalogue();
     return catalogue
         .family(key)
@@ -34,7 +39,9 @@ class EntryApi {
 
   @Operation(summary = "One variant, with its serial blocks")
   @GetMapping("/variants/{key}")
-  EntryViews.Read<EntryViews.VariantView> variant(@PathVariable String key, Reading reading) {
+  EntryViews.Read<EntryViews.VariantView> variant(
+      @Parameter(description = "Key of the variant.", example = "la-2b") @PathVariable String key,
+      Reading reading) {
     Catalogue catalogue = reading.catalogue();
     return catalogue
         .variant(key)
@@ -44,7 +51,10 @@ class EntryApi {
 
   @Operation(summary = "One feature, with its values")
   @GetMapping("/features/{key}")
-  EntryViews.Read<EntryViews.FeatureView> feature(@PathVariable String key, Reading reading) {
+  EntryViews.Read<EntryViews.FeatureView> feature(
+      @Parameter(description = "Key of the feature.", example = "door-latch") @PathVariable
+          String key,
+      Reading reading) {
     Catalogue catalogue = reading.catalogue();
     return catalogue
         .feature(key)
@@ -54,7 +64,10 @@ class EntryApi {
 
   @Operation(summary = "One change, with its offering and cut-ins")
   @GetMapping("/changes/{key}")
-  EntryViews.Read<EntryViews.ChangeView> change(@PathVariable String key, Reading reading) {
+  EntryViews.Read<EntryViews.ChangeView> change(
+      @Parameter(description = "Key of the change.", example = "door-latch-rotary") @PathVariable
+          String key,
+      Reading reading) {
     Catalogue catalogue = reading.catalogue();
     return catalogue
         .change(key)
@@ -64,7 +77,10 @@ class EntryApi {
 
   @Operation(summary = "One source, with what cites it")
   @GetMapping("/sources/{key}")
-  EntryViews.Read<EntryViews.SourceView> source(@PathVariable String key, Reading reading) {
+  EntryViews.Read<EntryViews.SourceView> source(
+      @Parameter(description = "Key of the source.", example = "parts-book-7") @PathVariable
+          String key,
+      Reading reading) {
     Catalogue catalogue = reading.catalogue();
     return catalogue
         .source(key)

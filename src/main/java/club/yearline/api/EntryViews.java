@@ -2,17 +2,25 @@ package club.yearline.api;
 
 import club.yearline.catalog.CitedBy;
 import club.yearline.catalog.Reading;
-import club.yearline.citation.Citation;
+import club.yearline.citation.Grade;
 import club.yearline.citation.Source;
+import club.yearline.citation.SourceKind;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Change;
 import club.yearline.effectivity.Entry;
+import club.yearline.effectivity.EntryKind;
+import club.yearline.effectivity.Exchange;
 import club.yearline.effectivity.Family;
 import club.yearline.effectivity.Feature;
+import club.yearline.effectivity.FeatureKind;
 import club.yearline.effectivity.Offered;
+import club.yearline.effectivity.ProductionRun;
+import club.yearline.effectivity.Relation;
 import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.Series;
 import club.yearline.effectivity.Variant;
+import club.yearline.effectivity.Visibility;
+import club.yearline.effectivity.YearMeaning;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -36,7 +44,7 @@ final class EntryViews {
       String maker,
       String name,
       @Nullable String typeCertificate,
-      String yearMeans,
+      @Coded(YearMeaning.class) String yearMeans,
       @Nullable BigDecimal fuelDensityLbPerGal,
       @Nullable String summary,
       List<String> variants,
@@ -65,9 +73,15 @@ final class EntryViews {
 
   record NameView(String name, @Nullable Integer firstYear, @Nullable Integer lastYear) {}
 
-  record RunView(int firstYear, @Nullable Integer lastYear, @Nullable Integer built) {}
+  record RunView(int firstYear, @Nullable Integer lastYear, @Nullable Integer built) {
 
-  record DescentView(String from, String to, String relation, @Nullable String note) {}
+    static RunView of(ProductionRun run) {
+      return new RunView(run.firstYear(), run.lastYear(), run.built());
+    }
+  }
+
+  record DescentView(
+      String from, String to, @Coded(Relation.class) String relation, @Nullable String note) {}
 
   record BlockView(
       String key,
@@ -98,10 +112,10 @@ final class EntryViews {
       String key,
       String name,
       String chapter,
-      String kind,
+      @Coded(FeatureKind.class) String kind,
       @Nullable String unit,
-      String visibility,
-      String exchange,
+      @Coded(Visibility.class) String visibility,
+      @Coded(Exchange.class) String exchange,
       @Nullable String description,
       List<FeatureValueView> values,
       List<String> changes,
@@ -127,8 +141,8 @@ final class EntryViews {
 
   record SourceView(
       String key,
-      String kind,
-      String grade,
+      @Coded(SourceKind.class) String kind,
+      @Coded(Grade.class) String grade,
       String title,
       @Nullable String author,
       @Nullable String publisher,
@@ -140,7 +154,8 @@ final class EntryViews {
       List<Citing> citedBy) {}
 
   /** A record that cites the source. */
-  record Citing(String kind, String record, @JsonUnwrapped CitationView citation) {}
+  record Citing(
+      @Coded(EntryKind.class) String kind, String record, @JsonUnwrapped CitationView citation) {}
 
   static Families families(Reading reading) {
     Catalogue catalogue = reading.catalogue();
@@ -166,7 +181,7 @@ final class EntryViews {
         family.summary(),
         variants(catalogue, family),
         catalogue.seriesOf(family.key()).stream().map(EntryViews::of).toList(),
-        citations(family));
+        CitationView.all(family.citations()));
   }
 
   private static SeriesView of(Series series) {
@@ -176,7 +191,7 @@ final class EntryViews {
         series.digits(),
         series.yearSuffix(),
         series.note(),
-        citations(series));
+        CitationView.all(series.citations()));
   }
 
   static VariantView of(Catalogue catalogue, Variant variant) {
@@ -189,14 +204,12 @@ final class EntryViews {
         variant.names().stream()
             .map(n -> new NameView(n.name(), n.firstYear(), n.lastYear()))
             .toList(),
-        variant.runs().stream()
-            .map(r -> new RunView(r.firstYear(), r.lastYear(), r.built()))
-            .toList(),
+        variant.runs().stream().map(RunView::of).toList(),
         variant.descent().stream()
             .map(d -> new DescentView(d.from(), variant.key(), d.relation().code(), d.note()))
             .toList(),
         catalogue.model(variant.key()).orElseThrow().blocks().stream().map(BlockView::of).toList(),
-        citations(variant));
+        CitationView.all(variant.citations()));
   }
 
   static FeatureView of(Catalogue catalogue, Feature feature) {
@@ -216,7 +229,7 @@ final class EntryViews {
                         v.key(), v.label(), v.cue(), v.picture(), v.pictureCredit()))
             .toList(),
         catalogue.changesOf(feature.key()).stream().map(Change::key).toList(),
-        citations(feature));
+        CitationView.all(feature.citations()));
   }
 
   static ChangeView of(Catalogue catalogue, Change change) {
@@ -231,7 +244,7 @@ final class EntryViews {
         change.cutIns().stream()
             .map(c -> new CutInView(c.variant(), c.atStart(), WindowView.of(c)))
             .toList(),
-        citations(change));
+        CitationView.all(change.citations()));
   }
 
   static SourceView of(Catalogue catalogue, Source source) {
@@ -253,10 +266,5 @@ final class EntryViews {
   private static Citing citing(CitedBy.Mention mention) {
     Entry entry = mention.entry();
     return new Citing(entry.kind().code(), entry.key(), CitationView.of(mention.citation()));
-  }
-
-  private static List<CitationView> citations(Entry entry) {
-    List<Citation> citations = entry.citations();
-    return citations.stream().map(CitationView::of).toList();
   }
 }

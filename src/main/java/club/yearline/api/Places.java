@@ -22,17 +22,24 @@ final class Places {
     if (located instanceof Located.Found found) {
       return found;
     }
-    throw refusal(located);
+    throw refusal(located, question);
   }
 
-  /** The position of a variant and year written {@code VARIANT:YEAR}. */
+  /** The position of a variant and year that a parameter gives as {@code VARIANT:YEAR}. */
   static Located.Found variantYear(Catalogue catalogue, String field, String text) {
     int colon = text.lastIndexOf(':');
     Integer year = colon < 0 ? null : year(text.substring(colon + 1).strip());
     if (year == null) {
       throw Refusal.notUnderstood("variant-year-unreadable", text).at(field, "field.variant-year");
     }
-    return find(catalogue, new Question(text.substring(0, colon).strip(), year, null));
+    Located located = catalogue.locate(new Question(text.substring(0, colon).strip(), year, null));
+    if (located instanceof Located.Found found) {
+      return found;
+    }
+    throw located instanceof Located.OutsideProduction outside
+        ? outside(outside, field)
+        : Refusal.notFound("unknown-variant", text.substring(0, colon).strip())
+            .at(field, "field.variant-unknown");
   }
 
   private static @Nullable Integer year(String text) {
@@ -43,47 +50,66 @@ final class Places {
     }
   }
 
-  private static Refusal refusal(Located located) {
+  private static Refusal refusal(Located located, Question question) {
     if (located instanceof Located.TooLong tooLong) {
       return Refusal.notUnderstood("serial-too-long", tooLong.length(), SerialText.MAX_LENGTH)
           .at("serial", "field.serial-too-long", SerialText.MAX_LENGTH);
     }
     if (located instanceof Located.UnknownVariant unknown) {
-      return Refusal.notFound("unknown-variant", unknown.key());
+      return Refusal.notFound("unknown-variant", unknown.key())
+          .at("variant", "field.variant-unknown");
     }
     if (located instanceof Located.NoSeries none) {
-      return none.variant() == null
-          ? Refusal.notFound("serial-in-no-series", none.text())
-          : Refusal.unprocessable(
-              "serial-not-of-variant", none.text(), none.variant().designation());
+      return noSeries(none);
     }
     if (located instanceof Located.NoBlock noBlock) {
       return Refusal.unprocessable("serial-in-no-block", noBlock.text())
+          .at("serial", "field.serial-in-no-block")
           .with("candidates", noBlock.matches().stream().map(Places::near).toList());
     }
     if (located instanceof Located.Ambiguous ambiguous) {
       return Refusal.unprocessable("serial-ambiguous", ambiguous.text())
+          .at("serial", "field.serial-ambiguous")
           .with("candidates", ambiguous.candidates().stream().map(PositionView::of).toList());
     }
     if (located instanceof Located.Contradiction contradiction) {
-      return Refusal.unprocessable(
-              "serial-contradicts", contradiction.text(), blocks(contradiction.blocks()))
-          .with(
-              "candidates", contradiction.blocks().stream().map(EntryViews.BlockView::of).toList());
+      return contradiction(contradiction);
     }
-    if (located instanceof Located.OutsideProduction outside) {
-      return Refusal.unprocessable(
-              "outside-production",
-              outside.variant().designation(),
-              outside.year(),
-              runs(outside.runs()))
-          .with(
-              "runs",
-              outside.runs().stream()
-                  .map(r -> new EntryViews.RunView(r.firstYear(), r.lastYear(), r.built()))
-                  .toList());
+    return located instanceof Located.OutsideProduction outside
+        ? outside(outside, "year")
+        : incomplete(question);
+  }
+
+  private static Refusal noSeries(Located.NoSeries none) {
+    return none.variant() == null
+        ? Refusal.notFound("serial-in-no-series", none.text()).at("serial", "field.serial-unknown")
+        : Refusal.unprocessable("serial-not-of-variant", none.text(), none.variant().designation())
+            .at("serial", "field.serial-not-of-variant");
+  }
+
+  private static Refusal contradiction(Located.Contradiction contradiction) {
+    List<SerialBlock> blocks = contradiction.blocks();
+    return Refusal.unprocessable("serial-contradicts", contradiction.text(), blocks(blocks))
+        .at("serial", "field.serial-contradicts")
+        .with("candidates", blocks.stream().map(EntryViews.BlockView::of).toList());
+  }
+
+  private static Refusal outside(Located.OutsideProduction outside, String field) {
+    return Refusal.unprocessable(
+            "outside-production",
+            outside.variant().designation(),
+            outside.year(),
+            runs(outside.runs()))
+        .at(field, "field.year-outside")
+        .with("runs", outside.runs().stream().map(EntryViews.RunView::of).toList());
+  }
+
+  private static Refusal incomplete(Question question) {
+    Refusal refusal = Refusal.notUnderstood("question-incomplete");
+    if (question.variant() == null) {
+      refusal = refusal.at("variant", "field.variant-needed");
     }
-    return Refusal.notUnderstood("question-incomplete");
+    return question.year() == null ? refusal.at("year", "field.year-needed") : refusal;
   }
 
   private static String blocks(List<SerialBlock> blocks) {

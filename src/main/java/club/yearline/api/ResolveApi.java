@@ -7,9 +7,12 @@ import club.yearline.catalog.Reading;
 import club.yearline.effectivity.SerialBlock;
 import club.yearline.web.Refusal;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -17,15 +20,22 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Says what a typed text may mean. */
 @RestController
-@RequestMapping("/api/v1")
+@RequestMapping(path = "/api/v1", produces = MediaType.APPLICATION_JSON_VALUE)
 @Tag(name = "Answers")
 class ResolveApi {
 
   @Operation(summary = "What a typed text may mean: serials, variants and years, entries")
   @GetMapping("/resolve")
-  Resolved resolve(@RequestParam String q, Reading reading) {
+  Resolved resolve(
+      @Parameter(
+              description = "A serial, a designation with a year, a name, a year, or words.",
+              example = "LA-2B 1966")
+          @RequestParam
+          String q,
+      Reading reading) {
     if (q.strip().length() > Finder.MAX_LENGTH) {
-      throw Refusal.notUnderstood("query-too-long", q.strip().length(), Finder.MAX_LENGTH);
+      throw Refusal.notUnderstood("query-too-long", q.strip().length(), Finder.MAX_LENGTH)
+          .at("q", "field.query-too-long", Finder.MAX_LENGTH);
     }
     Found found = Finder.of(reading.catalogue()).find(q);
     return new Resolved(
@@ -51,7 +61,19 @@ class ResolveApi {
    * @param guess whether it rests on a slip of the pen or on part of a word
    */
   record Hit(
-      String kind,
+      @Schema(
+              allowableValues = {
+                "serial",
+                "variant-year",
+                "variant",
+                "family",
+                "maker",
+                "feature",
+                "value",
+                "retrofit",
+                "source"
+              })
+          String kind,
       boolean guess,
       @Nullable String key,
       @Nullable String label,

@@ -1,5 +1,6 @@
 package club.yearline.api;
 
+import club.yearline.effectivity.State;
 import club.yearline.effectivity.Stretch;
 import java.util.List;
 
@@ -9,7 +10,7 @@ record StretchView(
     String first,
     String last,
     double airframes,
-    String state,
+    @Coded(State.class) String state,
     List<OfferingView> offerings) {
 
   static StretchView of(Stretch stretch) {

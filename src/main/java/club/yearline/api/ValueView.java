@@ -2,8 +2,10 @@ package club.yearline.api;
 
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.FeatureValue;
+import club.yearline.effectivity.Fit;
 import club.yearline.effectivity.Offered;
 import club.yearline.effectivity.Values;
+import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -13,10 +15,13 @@ import org.jspecify.annotations.Nullable;
  * @param value a value key (text), or a number
  */
 record ValueView(
-    Object value,
+    @Schema(
+            types = {"string", "number"},
+            description = "A value key, or a number in the unit of the feature.")
+        Object value,
     @Nullable String label,
     @Nullable String unit,
-    String fit,
+    @Coded(Fit.class) String fit,
     @Nullable BigDecimal takeRate) {
 
   static ValueView of(Feature feature, Offered offered) {

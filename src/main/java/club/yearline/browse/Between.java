@@ -1,10 +1,10 @@
 package club.yearline.browse;
 
 import club.yearline.catalog.EntryEdit;
+import club.yearline.catalog.ImpactOf;
 import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.UnknownRevision;
 import club.yearline.effectivity.Catalogue;
-import club.yearline.effectivity.Impact;
 import club.yearline.effectivity.ImpactRow;
 import club.yearline.web.Refusal;
 import com.github.benmanes.caffeine.cache.Cache;
@@ -21,10 +21,12 @@ class Between {
   private static final int KEPT = 4;
 
   private final Snapshots snapshots;
+  private final ImpactOf impacts;
   private final Cache<Pair, Comparison> kept = Caffeine.newBuilder().maximumSize(KEPT).build();
 
-  Between(Snapshots snapshots) {
+  Between(Snapshots snapshots, ImpactOf impacts) {
     this.snapshots = snapshots;
+    this.impacts = impacts;
   }
 
   private record Pair(Catalogue before, Catalogue after) {}
@@ -61,11 +63,11 @@ class Between {
     }
   }
 
-  private static Comparison compare(Catalogue before, Catalogue after) {
+  private Comparison compare(Catalogue before, Catalogue after) {
     return new Comparison(
         before,
         after,
         Edits.between(before.records(), after.records()),
-        before.records().variants().isEmpty() ? List.of() : Impact.between(before, after));
+        before.records().variants().isEmpty() ? List.of() : impacts.between(before, after));
   }
 }

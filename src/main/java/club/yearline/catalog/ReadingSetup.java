@@ -3,6 +3,7 @@ package club.yearline.catalog;
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Configuration;
@@ -43,6 +44,9 @@ class ReadingSetup implements WebMvcConfigurer {
   private record Resolver(ObjectProvider<Snapshots> snapshots)
       implements HandlerMethodArgumentResolver {
 
+    private static final Pattern WHOLE = Pattern.compile("-?[0-9]+");
+    private static final int MOST_DIGITS = 9;
+
     @Override
     public boolean supportsParameter(MethodParameter parameter) {
       return parameter.getParameterType() == Reading.class;
@@ -54,7 +58,11 @@ class ReadingSetup implements WebMvcConfigurer {
         @Nullable ModelAndViewContainer container,
         NativeWebRequest request,
         @Nullable WebDataBinderFactory binders) {
-      Reading reading = read(request.getParameter("rev"));
+      RevisionIn named = parameter.getParameterAnnotation(RevisionIn.class);
+      Reading reading =
+          named == null
+              ? read("rev", request.getParameter("rev"))
+              : read(named.value(), needed(named.value(), request));
       HttpServletRequest servlet = request.getNativeRequest(HttpServletRequest.class);
       if (servlet != null) {
         Freshness.note(servlet, reading);
@@ -66,24 +74,34 @@ class ReadingSetup implements WebMvcConfigurer {
       return reading;
     }
 
-    private Reading read(@Nullable String rev) {
+    private static String needed(String field, NativeWebRequest request) {
+      String rev = request.getParameter(field);
+      if (rev == null || rev.isBlank()) {
+        throw Refusal.missing(field);
+      }
+      return rev;
+    }
+
+    private Reading read(String field, @Nullable String rev) {
       if (rev == null || rev.isBlank()) {
         return new Reading(snapshots.getObject().head(), null);
       }
-      int asked = number(rev);
+      int asked = number(field, rev.strip());
       try {
         return new Reading(snapshots.getObject().at(asked), asked);
       } catch (UnknownRevision e) {
-        throw Refusal.notFound("unknown-revision", asked, e.highest());
+        throw Refusal.notFound("unknown-revision", rev.strip(), e.highest())
+            .at(field, "field.revision-unknown", e.highest());
       }
     }
 
-    private static int number(String rev) {
-      try {
-        return Integer.parseInt(rev.strip());
-      } catch (NumberFormatException e) {
-        throw Refusal.notUnderstood("revision-unreadable", rev.strip());
+    /** A number that is too large for a revision names one that was never published. */
+    private static int number(String field, String rev) {
+      if (!WHOLE.matcher(rev).matches()) {
+        throw Refusal.notUnderstood("revision-unreadable", rev)
+            .at(field, "field.revision-unreadable");
       }
+      return rev.length() > MOST_DIGITS ? Integer.MAX_VALUE : Integer.parseInt(rev);
     }
   }
 }

@@ -1,6 +1,11 @@
 package club.yearline.exchange;
 
 import club.yearline.catalog.Reading;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.time.Duration;
@@ -13,6 +18,7 @@ import org.springframework.web.context.request.WebRequest;
 
 /** The catalogue as a package to take away. */
 @RestController
+@Tag(name = "Entries")
 class PackageController {
 
   private static final Duration FOR_EVER = Duration.ofDays(365);
@@ -24,6 +30,14 @@ class PackageController {
   }
 
   /** The data package of a revision, or of the newest, written as it is made. */
+  @Operation(summary = "The catalogue as a data package, zipped")
+  @ApiResponse(
+      responseCode = "200",
+      description = "A zip file",
+      content =
+          @Content(
+              mediaType = "application/zip",
+              schema = @Schema(type = "string", format = "binary")))
   @GetMapping(path = "/api/v1/package", produces = "application/zip")
   void download(Reading reading, WebRequest request, HttpServletResponse response)
       throws IOException {

@@ -1,16 +1,15 @@
 package club.yearline.web;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.net.URI;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
-import org.springframework.http.HttpStatusCode;
+import org.springframework.context.support.DefaultMessageSourceResolvable;
 import org.springframework.http.MediaType;
-import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.servlet.ModelAndView;
 
@@ -18,6 +17,9 @@ import org.springframework.web.servlet.ModelAndView;
 final class Problems {
 
   private static final String API = "/api/";
+
+  /** Ends the key of a text that says otherwise to a program what pages say to people. */
+  private static final String FOR_PROGRAMS = ".api";
 
   private final MessageSource messages;
 
@@ -27,8 +29,9 @@ final class Problems {
 
   /** The answer to a request for the given path of ours. */
   Object answer(String path, Refusal refusal) {
-    Problem problem = inWords(refusal);
-    return path.startsWith(API) ? json(problem) : page(problem);
+    return path.startsWith(API)
+        ? json(inWords(refusal, List.of(FOR_PROGRAMS, "")))
+        : page(inWords(refusal, List.of("")));
   }
 
   /** A kind of problem in words; empty if there is no such kind. */
@@ -47,21 +50,28 @@ final class Problems {
     return request.getRequestURI().substring(request.getContextPath().length());
   }
 
-  private Problem inWords(Refusal refusal) {
+  /** A refusal in words; of each text the first that there is in one of the given forms. */
+  private Problem inWords(Refusal refusal, List<String> forms) {
     String key = "refusal." + refusal.code();
-    Object[] arguments = refusal.arguments().toArray();
     return new Problem(
         refusal.status().value(),
         refusal.code(),
         text(key),
-        text(key + ".detail", arguments),
-        text(key + ".advice", arguments),
+        text(key + ".detail", refusal, forms),
+        text(key + ".advice", refusal, forms),
         refusal.faults().stream().map(this::inWords).toList(),
         refusal.members());
   }
 
   private Problem.FieldFault inWords(Refusal.Fault fault) {
     return new Problem.FieldFault(fault.field(), text(fault.key(), fault.arguments().toArray()));
+  }
+
+  private String text(String key, Refusal refusal, List<String> forms) {
+    String[] keys = forms.stream().map(form -> key + form).toArray(String[]::new);
+    return messages.getMessage(
+        new DefaultMessageSourceResolvable(keys, refusal.arguments().toArray()),
+        LocaleContextHolder.getLocale());
   }
 
   private String text(String key, Object... arguments) {
@@ -74,16 +84,17 @@ final class Problems {
     return page;
   }
 
-  private static ResponseEntity<ProblemDetail> json(Problem problem) {
-    ProblemDetail body =
-        ProblemDetail.forStatusAndDetail(
-            HttpStatusCode.valueOf(problem.status()), problem.detail());
-    body.setType(URI.create(problem.type()));
-    body.setTitle(problem.title());
+  private static ResponseEntity<Map<String, Object>> json(Problem problem) {
+    Map<String, Object> body = new LinkedHashMap<>();
+    body.put("type", problem.type());
+    body.put("title", problem.title());
+    body.put("status", problem.status());
+    body.put("detail", problem.detail());
+    body.put("advice", problem.advice());
     if (!problem.faults().isEmpty()) {
-      body.setProperty("errors", problem.faults());
+      body.put("errors", problem.faults());
     }
-    problem.members().forEach(body::setProperty);
+    body.putAll(problem.members());
     return ResponseEntity.status(problem.status())
         .contentType(MediaType.APPLICATION_PROBLEM_JSON)
         .body(body);

@@ -28,6 +28,9 @@ public final class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
+  /** How much of an argument is shown. */
+  private static final int ECHO = 200;
+
   private final transient HttpStatus status;
   private final String code;
   private final transient List<Object> arguments;
@@ -65,6 +68,11 @@ public final class Refusal extends RuntimeException {
   /** The request cannot be read: 400. */
   public static Refusal notUnderstood(String code, Object... arguments) {
     return of(HttpStatus.BAD_REQUEST, code, arguments);
+  }
+
+  /** A parameter that is needed was not given: 400. */
+  public static Refusal missing(String parameter) {
+    return notUnderstood("parameter-missing", parameter).at(parameter, "field.missing");
   }
 
   /** What is asked for does not exist: 404. */
@@ -125,8 +133,15 @@ public final class Refusal extends RuntimeException {
     List<Object> texts = new ArrayList<>(arguments.length);
     for (Object argument : arguments) {
       texts.add(
-          argument instanceof MessageSourceResolvable ? argument : Objects.toString(argument));
+          argument instanceof MessageSourceResolvable
+              ? argument
+              : shortened(Objects.toString(argument)));
     }
     return List.copyOf(texts);
+  }
+
+  /** Whatever was typed, nobody is served by having all of it repeated. */
+  private static String shortened(String text) {
+    return text.length() <= ECHO ? text : text.substring(0, ECHO) + "…";
   }
 }

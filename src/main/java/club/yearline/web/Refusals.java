@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.springframework.context.MessageSourceResolvable;
 import org.springframework.context.support.DefaultMessageSourceResolvable;
 import org.springframework.http.HttpStatus;
@@ -18,9 +18,6 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
 
 /** Turns what Spring throws and what the container reports into refusals. */
 final class Refusals {
-
-  /** How much of a faulty value is repeated. */
-  private static final int ECHO = 60;
 
   private static final Set<Class<?>> WHOLE =
       Set.of(int.class, Integer.class, long.class, Long.class);
@@ -36,7 +33,10 @@ final class Refusals {
       return mismatch(mismatch);
     }
     if (e instanceof MissingServletRequestParameterException missing) {
-      return Refusal.notUnderstood("parameter-missing", missing.getParameterName());
+      return Refusal.missing(missing.getParameterName());
+    }
+    if (e instanceof InvalidParameterException) {
+      return Refusal.notUnderstood("address-unreadable");
     }
     if (e instanceof HttpRequestMethodNotSupportedException method) {
       return methodNotAllowed(method);
@@ -74,8 +74,10 @@ final class Refusals {
   }
 
   private static Refusal mismatch(MethodArgumentTypeMismatchException e) {
+    MessageSourceResolvable expected = expected(e);
     return Refusal.notUnderstood(
-        "parameter-unreadable", e.getName(), shortened(e.getValue()), expected(e));
+            "parameter-unreadable", e.getName(), String.valueOf(e.getValue()), expected)
+        .at(e.getName(), "field.expected", expected);
   }
 
   private static Refusal methodNotAllowed(HttpRequestMethodNotSupportedException e) {
@@ -109,10 +111,5 @@ final class Refusals {
     return Arrays.stream(type.getEnumConstants())
         .map(c -> c.toString().toLowerCase(Locale.ROOT).replace('_', '-'))
         .collect(Collectors.joining(", "));
-  }
-
-  static String shortened(@Nullable Object value) {
-    String text = String.valueOf(value);
-    return text.length() <= ECHO ? text : text.substring(0, ECHO) + "…";
   }
 }
