@@ -20,7 +20,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.http.HttpMethod;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
@@ -90,11 +89,7 @@ abstract class ApiCalls {
 
   /** The answer to an address, given as it is written after the host. */
   Answer get(String address) {
-    return ask(HttpMethod.GET, address);
-  }
-
-  Answer ask(HttpMethod method, String address) {
-    return answer(MockMvcRequestBuilders.request(method, URI.create(address)));
+    return answer(MockMvcRequestBuilders.get(URI.create(address)));
   }
 
   /** The answer to a GET with a header. */

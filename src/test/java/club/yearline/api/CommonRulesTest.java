@@ -13,7 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.http.HttpMethod;
 
 /** What holds for every call: revisions, caching, methods, forms, parameters. */
 class CommonRulesTest extends ApiCalls {
@@ -131,11 +130,11 @@ class CommonRulesTest extends ApiCalls {
 
   @ParameterizedTest
   @ValueSource(strings = {"POST", "PUT", "PATCH", "DELETE"})
-  void anotherMethodIsAnsweredWithThoseThereAre(String method) {
-    Answer answer =
-        ask(HttpMethod.valueOf(method), "/api/v1/families").problem(405, "method-not-allowed");
-    assertThat(answer.header("Allow")).isEqualTo("GET");
-    assertThat(answer.at("/detail").asString()).contains(method, "GET");
+  void anotherMethodIsAnsweredWithThoseThereAre(String method) throws IOException {
+    assertThat(raw(method + " /api/v1/families"))
+        .startsWith("HTTP/1.1 405 ")
+        .contains("Allow: GET", "application/problem+json", "/problems/method-not-allowed")
+        .contains("does not answer to " + method);
   }
 
   @Test
@@ -192,7 +191,7 @@ class CommonRulesTest extends ApiCalls {
     assertThat(raw(request))
         .startsWith("HTTP/1.1 " + status + " ")
         .contains("application/problem+json", "/problems/" + kind, "\"advice\"")
-        .doesNotContain("Exception", "Tomcat", "Set-Cookie");
+        .doesNotContain("Exception", "Tomcat");
   }
 
   /** What comes back from the port for a request line that no client library would write. */

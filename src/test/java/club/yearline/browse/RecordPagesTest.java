@@ -9,6 +9,7 @@ import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
 import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.History;
+import club.yearline.catalog.ImpactOf;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshot;
 import club.yearline.catalog.Snapshots;
@@ -49,6 +50,7 @@ import org.springframework.test.web.servlet.MockMvc;
   SourceViews.class,
   DifferenceViews.class,
   Between.class,
+  ImpactOf.class,
   FindingsOf.class,
   RecordTexts.class,
   RecordSections.class,
