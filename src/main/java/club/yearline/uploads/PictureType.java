@@ -1,6 +1,7 @@
 package club.yearline.uploads;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** The kinds of pictures that are taken, told by content, never by name. */
 public enum PictureType {
@@ -32,7 +33,7 @@ public enum PictureType {
    * @throws NotTaken if it is none, is broken, or a drawing that does more than draw
    */
   public static PictureType of(byte[] bytes) throws NotTaken {
-    PictureType type = byStart(bytes);
+    PictureType type = byStart(bytes).orElseThrow(() -> new NotTaken("not-a-picture"));
     if (type == SVG) {
       new SvgCheck().check(bytes);
     } else {
@@ -41,20 +42,18 @@ public enum PictureType {
     return type;
   }
 
-  private static PictureType byStart(byte[] bytes) throws NotTaken {
+  /** The kind that the first bytes promise; empty if they promise none. */
+  static Optional<PictureType> byStart(byte[] bytes) {
     if (has(bytes, 0, PNG_START)) {
-      return PNG;
+      return Optional.of(PNG);
     }
     if (has(bytes, 0, JPEG_START)) {
-      return JPEG;
+      return Optional.of(JPEG);
     }
     if (has(bytes, 0, RIFF) && has(bytes, WEBP_MARK_AT, WEBP_MARK)) {
-      return WEBP;
+      return Optional.of(WEBP);
     }
-    if (looksLikeXml(bytes)) {
-      return SVG;
-    }
-    throw new NotTaken("not-a-picture");
+    return looksLikeXml(bytes) ? Optional.of(SVG) : Optional.empty();
   }
 
   private static boolean has(byte[] bytes, int at, byte[] mark) {
