@@ -50,8 +50,11 @@ class Between {
 
   /** Compares two revisions; 0 is the state before anything was published. */
   Comparison revisions(int from, int to) {
-    Catalogue before = at(from);
-    Catalogue after = at(to);
+    return states(at(from), at(to));
+  }
+
+  /** Compares two states, published or not. */
+  Comparison states(Catalogue before, Catalogue after) {
     return kept.get(new Pair(before, after), pair -> compare(before, after));
   }
 

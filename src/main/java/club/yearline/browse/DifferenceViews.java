@@ -2,6 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.browse.Between.Comparison;
 import club.yearline.browse.DifferencePage.ImpactGroup;
+import club.yearline.catalog.EntryEdit;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.ImpactRow;
@@ -26,31 +27,36 @@ class DifferenceViews {
   /**
    * A comparison as a page.
    *
-   * @param to the later revision, to which links are pinned
+   * @param suffix what pins links to the later revision; empty where that is not published
    * @param address the page's address
    * @param variant the one variant whose impact is shown, page by page; null for all
    * @param page the page of that variant's rows, counted from 1
    */
   DifferencePage page(
-      Comparison comparison, int to, String address, @Nullable String variant, int page) {
-    String suffix = "?rev=" + to;
+      Comparison comparison, String suffix, String address, @Nullable String variant, int page) {
     ImpactViews impact = new ImpactViews(wording, texts, suffix, address);
     if (variant != null) {
       return onlyOf(variant, comparison, impact, page);
     }
-    Catalogue names = comparison.after();
-    EditViews edits =
-        new EditViews(
-            new EntryNames(names, texts),
-            new EntryFields(new PartWords(names, wording, texts)),
-            texts,
-            suffix);
     return new DifferencePage(
-        edits.of(comparison.edits()),
+        edits(comparison.after(), suffix).of(comparison.edits()),
         comparison.first(),
         impact.of(comparison.impact()),
         null,
         null);
+  }
+
+  /** Edits alone, where what they make of the catalogue cannot be worked out. */
+  DifferencePage edits(Catalogue names, List<EntryEdit> edits) {
+    return new DifferencePage(edits(names, "").of(edits), true, List.of(), null, null);
+  }
+
+  private EditViews edits(Catalogue names, String suffix) {
+    return new EditViews(
+        new EntryNames(names, texts),
+        new EntryFields(new PartWords(names, wording, texts)),
+        texts,
+        suffix);
   }
 
   private static DifferencePage onlyOf(

@@ -1,5 +1,6 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Contributors;
 import club.yearline.catalog.Revision;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -23,16 +24,15 @@ record RevisionPage(
     @Nullable String proposedBy,
     @Nullable String approvedBy) {
 
-  static RevisionPage of(Revision revision) {
-    boolean same =
-        revision.approvedBy() != null && revision.approvedBy().equals(revision.proposedBy());
+  static RevisionPage of(Revision revision, Contributors contributors) {
+    boolean same = revision.approvedBy().equals(revision.proposedBy());
     return new RevisionPage(
         revision.number(),
         "/revisions/" + revision.number(),
         iso(revision.publishedAt()),
         revision.note(),
-        revision.proposedBy(),
-        same ? null : revision.approvedBy());
+        contributors.nameOf(revision.proposedBy()),
+        same ? null : contributors.nameOf(revision.approvedBy()));
   }
 
   private static String iso(Instant time) {

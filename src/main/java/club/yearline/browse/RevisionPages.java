@@ -1,6 +1,7 @@
 package club.yearline.browse;
 
 import club.yearline.browse.Between.Comparison;
+import club.yearline.catalog.Contributors;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshots;
@@ -26,8 +27,15 @@ class RevisionPages {
   private final Between between;
   private final DifferenceViews views;
   private final RecordTexts texts;
+  private final Contributors contributors;
 
-  RevisionPages(Snapshots snapshots, Between between, DifferenceViews views, RecordTexts texts) {
+  RevisionPages(
+      Snapshots snapshots,
+      Between between,
+      DifferenceViews views,
+      RecordTexts texts,
+      Contributors contributors) {
+    this.contributors = contributors;
     this.snapshots = snapshots;
     this.between = between;
     this.views = views;
@@ -44,7 +52,7 @@ class RevisionPages {
         all.stream()
             .skip((long) (current - 1) * ON_A_PAGE)
             .limit(ON_A_PAGE)
-            .map(RevisionPage::of)
+            .map(r -> RevisionPage.of(r, contributors))
             .toList());
     model.addAttribute("pages", new Pages(reading.link("/revisions"), current, count));
     compareForm(null, null, reading, model);
@@ -65,9 +73,9 @@ class RevisionPages {
             .findFirst()
             .orElseThrow(() -> Refusal.notFound("unknown-revision", number, head));
     Comparison comparison = between.revisions(number - 1, number);
-    model.addAttribute("shown", RevisionPage.of(revision));
+    model.addAttribute("shown", RevisionPage.of(revision, contributors));
     model.addAttribute(
-        "page", views.page(comparison, number, "/revisions/" + number, variant, page));
+        "page", views.page(comparison, "?rev=" + number, "/revisions/" + number, variant, page));
     model.addAttribute("earlier", number == 1 ? null : "/revisions/" + (number - 1));
     model.addAttribute("later", number >= head ? null : "/revisions/" + (number + 1));
     compareForm(number - 1, head, reading, model);
@@ -86,7 +94,7 @@ class RevisionPages {
     if (from != null && to != null) {
       String address = "/revisions/compare?from=" + from + "&to=" + to;
       Comparison comparison = between.revisions(from, to);
-      model.addAttribute("page", views.page(comparison, to, address, variant, page));
+      model.addAttribute("page", views.page(comparison, "?rev=" + to, address, variant, page));
     }
     compareForm(from, to, reading, model);
     return framed("records/compare", reading, model, Crumb.here(texts.get("revisions.compare")));

@@ -1,6 +1,7 @@
 package club.yearline.catalog;
 
 import club.yearline.effectivity.Entry;
+import club.yearline.effectivity.Records;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -23,8 +24,8 @@ public record Edition(
     List<PictureFile> pictures,
     Set<String> withdrawnPictures,
     String note,
-    @Nullable String proposedBy,
-    @Nullable String approvedBy) {
+    Contributor proposedBy,
+    Contributor approvedBy) {
 
   public Edition {
     put = List.copyOf(put);
@@ -41,7 +42,8 @@ public record Edition(
 
   /** An edition that puts entries as one person proposed and approved them. */
   public static Edition of(String note, @Nullable String by, Collection<? extends Entry> put) {
-    return new Edition(List.copyOf(put), Set.of(), List.of(), Set.of(), note, by, by);
+    Contributor both = Contributor.named(by);
+    return new Edition(List.copyOf(put), Set.of(), List.of(), Set.of(), note, both, both);
   }
 
   /** This edition, with these entries taken out. */
@@ -61,8 +63,17 @@ public record Edition(
     return new Edition(put, withdrawn, pictures, Set.copyOf(names), note, proposedBy, approvedBy);
   }
 
-  /** This edition, approved by somebody else than proposed it. */
-  public Edition approvedBy(String approver) {
-    return new Edition(put, withdrawn, pictures, withdrawnPictures, note, proposedBy, approver);
+  /** This edition, as one person proposed and another approved it. */
+  public Edition by(Contributor proposer, Contributor approver) {
+    return new Edition(put, withdrawn, pictures, withdrawnPictures, note, proposer, approver);
+  }
+
+  /**
+   * The records that it would make of others.
+   *
+   * @throws IllegalArgumentException if it withdraws what is not there
+   */
+  public Records after(Records before) {
+    return Amendment.of(this, before).after();
   }
 }

@@ -34,6 +34,22 @@ public class Publication {
   }
 
   /**
+   * Publishes an edition that was made for a certain state, if that is still the newest.
+   *
+   * @param onto number of the newest revision as the edition knows it
+   * @throws CatalogueMoved if something else was published since
+   * @throws RefusedPublication if the resulting records have errors
+   */
+  @Transactional
+  public Revision publish(Edition edition, int onto) {
+    Revision revision = publish(edition);
+    if (revision.number() != onto + 1) {
+      throw new CatalogueMoved(onto, revision.number() - 1);
+    }
+    return revision;
+  }
+
+  /**
    * Publishes an edition as the next revision, wholly or not at all. Takes part in the caller's
    * transaction where there is one; the new head is seen once that is committed.
    *

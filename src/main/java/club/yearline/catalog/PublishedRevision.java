@@ -16,6 +16,8 @@ class PublishedRevision {
   private String note;
   private @Nullable String proposedBy;
   private @Nullable String approvedBy;
+  private @Nullable Long proposerId;
+  private @Nullable Long approverId;
 
   protected PublishedRevision() {}
 
@@ -24,12 +26,19 @@ class PublishedRevision {
     stored.number = revision.number();
     stored.publishedAt = revision.publishedAt();
     stored.note = revision.note();
-    stored.proposedBy = revision.proposedBy();
-    stored.approvedBy = revision.approvedBy();
+    stored.proposedBy = revision.proposedBy().name();
+    stored.approvedBy = revision.approvedBy().name();
+    stored.proposerId = revision.proposedBy().person();
+    stored.approverId = revision.approvedBy().person();
     return stored;
   }
 
   Revision toRevision() {
-    return new Revision(number, publishedAt, note, proposedBy, approvedBy);
+    return new Revision(
+        number,
+        publishedAt,
+        note,
+        new Contributor(proposerId, proposedBy),
+        new Contributor(approverId, approvedBy));
   }
 }

@@ -1,7 +1,6 @@
 package club.yearline.catalog;
 
 import java.time.Instant;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One published state of the whole catalogue.
@@ -9,17 +8,14 @@ import org.jspecify.annotations.Nullable;
  * @param number 1, 2, 3 …; 0 before anything is published
  * @param publishedAt when it was published
  * @param note what it changes, in a line or two
- * @param proposedBy who proposed it; null where nobody is recorded
- * @param approvedBy who approved it; null where nobody is recorded
+ * @param proposedBy who proposed it
+ * @param approvedBy who approved it
  */
 public record Revision(
-    int number,
-    Instant publishedAt,
-    String note,
-    @Nullable String proposedBy,
-    @Nullable String approvedBy) {
+    int number, Instant publishedAt, String note, Contributor proposedBy, Contributor approvedBy) {
 
   /** Before anything is published. */
   public static final Revision NONE =
-      new Revision(0, Instant.EPOCH, "Nothing is published yet.", null, null);
+      new Revision(
+          0, Instant.EPOCH, "Nothing is published yet.", Contributor.NOBODY, Contributor.NOBODY);
 }

@@ -6,6 +6,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Contributor;
 import club.yearline.catalog.Finder;
 import club.yearline.catalog.Pictures;
 import club.yearline.catalog.Revision;
@@ -52,7 +53,12 @@ import org.springframework.test.web.servlet.MockMvc;
 class BrowsePagesTest {
 
   private static final Revision REVISION =
-      new Revision(2, Instant.parse("2026-03-01T10:00:00Z"), "Adds the Whimbrel.", "a", "b");
+      new Revision(
+          2,
+          Instant.parse("2026-03-01T10:00:00Z"),
+          "Adds the Whimbrel.",
+          Contributor.named("a"),
+          Contributor.named("b"));
 
   private static final Snapshot SMALL =
       new Snapshot(REVISION, Catalogue.of(SmallCatalogue.records()));

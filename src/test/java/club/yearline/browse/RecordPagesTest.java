@@ -5,8 +5,11 @@ import static org.mockito.BDDMockito.given;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import club.yearline.accounts.People;
 import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Contributor;
+import club.yearline.catalog.Contributors;
 import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.History;
 import club.yearline.catalog.ImpactOf;
@@ -56,7 +59,8 @@ import org.springframework.test.web.servlet.MockMvc;
   RecordSections.class,
   Wording.class,
   Phrases.class,
-  Chapters.class
+  Chapters.class,
+  Contributors.class
 })
 class RecordPagesTest {
 
@@ -65,6 +69,7 @@ class RecordPagesTest {
   @Autowired MockMvc mvc;
   @MockitoBean Snapshots snapshots;
   @MockitoBean History history;
+  @MockitoBean People people;
 
   @BeforeEach
   void publishTwoRevisions() {
@@ -79,8 +84,8 @@ class RecordPagesTest {
               i + 1,
               Instant.parse("2026-03-0" + (i + 1) + "T10:15:30Z"),
               "Note " + (i + 1),
-              "ada",
-              i == 0 ? "ada" : "bo");
+              Contributor.named("ada"),
+              Contributor.named(i == 0 ? "ada" : "bo"));
       Snapshot snapshot = new Snapshot(revision, catalogues[i]);
       given(snapshots.at(i + 1)).willReturn(snapshot);
       given(snapshots.head()).willReturn(snapshot);

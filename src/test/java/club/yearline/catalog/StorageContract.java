@@ -155,10 +155,12 @@ abstract class StorageContract {
     Revision published =
         instance
             .publication()
-            .publish(Edition.of("With a note", "Åsa", turnstone()).approvedBy("Bo"));
+            .publish(
+                Edition.of("With a note", null, turnstone())
+                    .by(Contributor.named("Åsa"), Contributor.named("Bo")));
     assertThat(published.note()).isEqualTo("With a note");
-    assertThat(published.proposedBy()).isEqualTo("Åsa");
-    assertThat(published.approvedBy()).isEqualTo("Bo");
+    assertThat(published.proposedBy().name()).isEqualTo("Åsa");
+    assertThat(published.approvedBy().name()).isEqualTo("Bo");
     assertThat(instance.snapshots().revisions().get(0)).isEqualTo(published);
     assertThat(instance.snapshots().revisions())
         .extracting(Revision::number)

@@ -4,6 +4,7 @@ import static org.mockito.Mockito.when;
 
 import club.yearline.accounts.SecurityConfiguration;
 import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Contributor;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshot;
 import club.yearline.catalog.Snapshots;
@@ -37,7 +38,8 @@ abstract class ExpectedSlice {
 
   static final Snapshot SNAPSHOT =
       new Snapshot(
-          new Revision(12, Instant.EPOCH, "note", null, null), Catalogue.of(Turnstones.records()));
+          new Revision(12, Instant.EPOCH, "note", Contributor.NOBODY, Contributor.NOBODY),
+          Catalogue.of(Turnstones.records()));
 
   @Autowired MockMvcTester web;
   @MockitoBean Snapshots snapshots;

@@ -1,0 +1,142 @@
+package club.yearline.corrections;
+
+import club.yearline.accounts.Actor;
+import club.yearline.catalog.EntryRef;
+import club.yearline.effectivity.EntryKind;
+import club.yearline.web.Choice;
+import club.yearline.web.Phrases;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The queue, and one correction with what its author and other members do with it. */
+@Controller
+class CorrectionPages {
+
+  private static final int IN_A_LIST = 40;
+
+  private final Corrections corrections;
+  private final CorrectionViews views;
+  private final CorrectionReading reading;
+  private final Drafting drafting;
+  private final Notes notes;
+  private final Phrases phrases;
+
+  CorrectionPages(
+      Corrections corrections,
+      CorrectionViews views,
+      CorrectionReading reading,
+      Drafting drafting,
+      Notes notes,
+      Phrases phrases) {
+    this.corrections = corrections;
+    this.views = views;
+    this.reading = reading;
+    this.drafting = drafting;
+    this.notes = notes;
+    this.phrases = phrases;
+  }
+
+  @GetMapping("/corrections")
+  String queue(@RequestParam(defaultValue = "1") int page, Actor actor, Model model) {
+    PageRequest first = PageRequest.of(0, IN_A_LIST);
+    PageRequest asked = PageRequest.of(Math.min(Math.max(page, 1), 10_000) - 1, IN_A_LIST);
+    Page<Correction> decided =
+        corrections.findByRevisionNotNullOrStateOrderByDecidedAtDesc(State.REJECTED, asked);
+    model.addAttribute(
+        "own",
+        views.lines(
+            corrections.findByAuthorIdOrderByChangedAtDesc(actor.id(), first).getContent()));
+    model.addAttribute(
+        "waiting",
+        views.lines(
+            corrections.findByStateOrderBySubmittedAt(State.SUBMITTED, first).getContent()));
+    model.addAttribute("decided", views.lines(decided.getContent()));
+    model.addAttribute(
+        "pages",
+        new club.yearline.web.Pages(
+            "/corrections", decided.getNumber() + 1, Math.max(decided.getTotalPages(), 1)));
+    model.addAttribute("kinds", kinds());
+    return "corrections/queue";
+  }
+
+  @GetMapping("/corrections/{id}")
+  String correction(
+      @PathVariable long id,
+      @RequestParam(required = false) @Nullable String variant,
+      @RequestParam(defaultValue = "1") int page,
+      Actor actor,
+      Model model) {
+    model.addAttribute("correction", views.of(actor, id, variant, page));
+    model.addAttribute("token", UUID.randomUUID());
+    model.addAttribute("kinds", kinds());
+    return "corrections/correction";
+  }
+
+  @PostMapping("/corrections/{id}/drop")
+  String drop(
+      @PathVariable long id,
+      @RequestParam int version,
+      @RequestParam String kind,
+      @RequestParam String key,
+      Actor actor) {
+    drafting.drop(actor, id, version, new EntryRef(EntryForm.kind(kind), key));
+    return to(id);
+  }
+
+  @PostMapping("/corrections/{id}/submit")
+  String submit(
+      @PathVariable long id,
+      @RequestParam int version,
+      @RequestParam(defaultValue = "") String note,
+      Actor actor) {
+    drafting.submit(actor, id, version, notes.optional(note));
+    return to(id);
+  }
+
+  @PostMapping("/corrections/{id}/withdraw")
+  String withdraw(
+      @PathVariable long id,
+      @RequestParam int version,
+      @RequestParam(defaultValue = "") String note,
+      Actor actor) {
+    drafting.withdraw(actor, id, version, notes.optional(note));
+    return to(id);
+  }
+
+  @PostMapping("/corrections/{id}/remark")
+  String remark(
+      @PathVariable long id,
+      @RequestParam(defaultValue = "") String note,
+      @RequestParam String token,
+      Actor actor) {
+    drafting.remark(actor, id, notes.required(note), reading.token(token));
+    return to(id) + "#history";
+  }
+
+  @PostMapping("/corrections/undo")
+  String undo(@RequestParam int revision, @RequestParam String token, Actor actor) {
+    String kept = reading.token(token);
+    String title = phrases.of("corrections.undo.title", revision);
+    return to(reading.once(actor, kept, () -> drafting.undo(actor, revision, title, kept)));
+  }
+
+  private List<Choice> kinds() {
+    return Arrays.stream(EntryKind.values())
+        .map(k -> new Choice(k.code(), phrases.of("corrections.kind." + k.code())))
+        .toList();
+  }
+
+  private static String to(long id) {
+    return "redirect:/corrections/" + id;
+  }
+}

@@ -1,0 +1,49 @@
+package club.yearline.corrections;
+
+import club.yearline.effectivity.EntryKind;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+/** All corrections. */
+interface Corrections extends Repository<Correction, Long> {
+
+  /** Writes what has changed, so that it is known whether somebody else was faster. */
+  void flush();
+
+  /** Stores a new correction. */
+  Correction saveAndFlush(Correction correction);
+
+  Optional<Correction> findById(long id);
+
+  Optional<Correction> findByFormToken(String formToken);
+
+  Optional<Correction> findByRevision(int revision);
+
+  Page<Correction> findByAuthorIdOrderByChangedAtDesc(long author, Pageable page);
+
+  Page<Correction> findByStateOrderBySubmittedAt(State state, Pageable page);
+
+  /** Those that were decided on, the latest first. */
+  Page<Correction> findByRevisionNotNullOrStateOrderByDecidedAtDesc(State state, Pageable page);
+
+  /** Those of one author that can still be written in. */
+  List<Correction> findByAuthorIdAndStateInOrderByChangedAtDesc(
+      long author, Collection<State> states);
+
+  int countByState(State state);
+
+  /** Those that wait for a moderator and would change the entry, oldest first. */
+  @Query(
+      """
+      select distinct c from Correction c join c.edits e
+      where c.state = club.yearline.corrections.State.SUBMITTED
+        and e.kind = :kind and e.entryKey = :key
+      order by c.submittedAt
+      """)
+  List<Correction> waitingFor(EntryKind kind, String key);
+}
