@@ -63,7 +63,9 @@ class Description {
 
   private static Components components() {
     return new Components()
-        .addHeaders("ETag", header("Changes when the answer may have changed."))
+        .addHeaders(
+            "ETag",
+            header("Changes when the answer may have changed; not there for who has signed in."))
         .addHeaders(
             "Cache-Control",
             header(
@@ -72,13 +74,14 @@ class Description {
         .addResponses(
             "NotModified", new ApiResponse().description("The answer at hand is still the answer."))
         .addResponses("NotUnderstood", problem("A parameter is missing, unknown or unreadable."))
+        .addResponses("Closed", problem("The club has closed its catalogue to visitors."))
         .addResponses("Unknown", problem("What is asked for does not exist at this revision."))
         .addResponses(
             "NotAcceptable", problem("The answer cannot be given in a form that is accepted."));
   }
 
   private static Header header(String description) {
-    return new Header().description(description).required(true).schema(new StringSchema());
+    return new Header().description(description).schema(new StringSchema());
   }
 
   private static ApiResponse problem(String description) {

@@ -40,6 +40,7 @@ class Operations implements OperationCustomizer {
     answer.addHeaderObject("Cache-Control", new Header().$ref("Cache-Control"));
     responses.addApiResponse("304", new ApiResponse().$ref("NotModified"));
     responses.addApiResponse("400", new ApiResponse().$ref("NotUnderstood"));
+    responses.addApiResponse("401", new ApiResponse().$ref("Closed"));
     responses.addApiResponse("404", new ApiResponse().$ref("Unknown"));
     responses.addApiResponse("406", new ApiResponse().$ref("NotAcceptable"));
     return operation;

@@ -1,6 +1,7 @@
 package club.yearline.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -12,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What holds for every call: revisions, caching, methods, forms, parameters. */
 class CommonRulesTest extends ApiCalls {
@@ -20,6 +23,7 @@ class CommonRulesTest extends ApiCalls {
   private static final String YEAR_LONG = "max-age=31536000, public, immutable";
 
   @LocalServerPort private int port;
+  @Autowired private JdbcClient jdbc;
 
   @ParameterizedTest
   @ValueSource(
@@ -192,6 +196,24 @@ class CommonRulesTest extends ApiCalls {
         .startsWith("HTTP/1.1 " + status + " ")
         .contains("application/problem+json", "/problems/" + kind, "\"advice\"")
         .doesNotContain("Exception", "Tomcat");
+  }
+
+  @Test
+  void aClosedCatalogueIsAnsweredToNobodyWithoutAnAccount() throws IOException {
+    close(true);
+    try {
+      await().until(() -> raw("GET /api/v1/families").startsWith("HTTP/1.1 401 "));
+      assertThat(raw("GET /api/v1/families"))
+          .contains("application/problem+json", "/problems/denied", "\"advice\"")
+          .doesNotContain("turnstone");
+    } finally {
+      close(false);
+      await().until(() -> raw("GET /api/v1/families").startsWith("HTTP/1.1 200 "));
+    }
+  }
+
+  private void close(boolean closed) {
+    jdbc.sql("update club set closed = :closed").param("closed", closed).update();
   }
 
   /** What comes back from the port for a request line that no client library would write. */

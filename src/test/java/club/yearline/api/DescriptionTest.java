@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -165,6 +166,26 @@ class DescriptionTest extends ApiCalls {
     impacts().forEach(this::checked);
     BadQuestions.all().forEach(q -> checked(q.address()));
     assertThat(contract.unseen()).isEmpty();
+  }
+
+  @Test
+  void noStatusIsDescribedThatNeverOccurs() {
+    Map<String, Set<String>> occurred = new TreeMap<>();
+    Stream.concat(
+            BadQuestions.all().map(BadQuestions.BadQuestion::address),
+            contract.paths().stream().map(DescriptionTest::example))
+        .forEach(
+            address ->
+                occurred
+                    .computeIfAbsent(contract.template(address), path -> new TreeSet<>())
+                    .add(String.valueOf(checked(address))));
+    for (String path : contract.paths()) {
+      // Those that hold for every call have tests of their own.
+      Set<String> own = contract.statuses(path);
+      own.removeAll(Set.of("304", "400", "401", "404", "406"));
+      assertThat(occurred.get(path)).as(path).containsAll(own);
+      assertThat(contract.statuses(path)).as(path).contains("304", "400", "401", "404", "406");
+    }
   }
 
   @Test
