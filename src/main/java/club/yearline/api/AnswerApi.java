@@ -114,13 +114,10 @@ class AnswerApi {
     Feature of =
         catalogue
             .feature(feature)
-            .orElseThrow(
-                () ->
-                    Refusal.notFound("unknown-feature", feature)
-                        .at("feature", "field.key-unknown"));
+            .orElseThrow(() -> Refusal.notFound("unknown-feature", feature).at("feature"));
     String wanted = blankToNull(family);
     if (wanted != null && catalogue.family(wanted).isEmpty()) {
-      throw Refusal.notFound("unknown-family", wanted).at("family", "field.key-unknown");
+      throw Refusal.notFound("unknown-family", wanted).at("family");
     }
     return new AnswerViews.TimelineView(
         reading.revision(),

@@ -38,8 +38,7 @@ final class Places {
     }
     throw located instanceof Located.OutsideProduction outside
         ? outside(outside, field)
-        : Refusal.notFound("unknown-variant", text.substring(0, colon).strip())
-            .at(field, "field.variant-unknown");
+        : Refusal.notFound("unknown-variant", text.substring(0, colon).strip()).at(field);
   }
 
   private static @Nullable Integer year(String text) {
@@ -56,20 +55,19 @@ final class Places {
           .at("serial", "field.serial-too-long", SerialText.MAX_LENGTH);
     }
     if (located instanceof Located.UnknownVariant unknown) {
-      return Refusal.notFound("unknown-variant", unknown.key())
-          .at("variant", "field.variant-unknown");
+      return Refusal.notFound("unknown-variant", unknown.key()).at("variant");
     }
     if (located instanceof Located.NoSeries none) {
       return noSeries(none);
     }
     if (located instanceof Located.NoBlock noBlock) {
       return Refusal.unprocessable("serial-in-no-block", noBlock.text())
-          .at("serial", "field.serial-in-no-block")
+          .at("serial")
           .with("candidates", noBlock.matches().stream().map(Places::near).toList());
     }
     if (located instanceof Located.Ambiguous ambiguous) {
       return Refusal.unprocessable("serial-ambiguous", ambiguous.text())
-          .at("serial", "field.serial-ambiguous")
+          .at("serial")
           .with("candidates", ambiguous.candidates().stream().map(PositionView::of).toList());
     }
     if (located instanceof Located.Contradiction contradiction) {
@@ -82,15 +80,15 @@ final class Places {
 
   private static Refusal noSeries(Located.NoSeries none) {
     return none.variant() == null
-        ? Refusal.notFound("serial-in-no-series", none.text()).at("serial", "field.serial-unknown")
+        ? Refusal.notFound("serial-in-no-series", none.text()).at("serial")
         : Refusal.unprocessable("serial-not-of-variant", none.text(), none.variant().designation())
-            .at("serial", "field.serial-not-of-variant");
+            .at("serial");
   }
 
   private static Refusal contradiction(Located.Contradiction contradiction) {
     List<SerialBlock> blocks = contradiction.blocks();
     return Refusal.unprocessable("serial-contradicts", contradiction.text(), blocks(blocks))
-        .at("serial", "field.serial-contradicts")
+        .at("serial")
         .with("candidates", blocks.stream().map(EntryViews.BlockView::of).toList());
   }
 
@@ -100,7 +98,7 @@ final class Places {
             outside.variant().designation(),
             outside.year(),
             runs(outside.runs()))
-        .at(field, "field.year-outside")
+        .at(field)
         .with("runs", outside.runs().stream().map(EntryViews.RunView::of).toList());
   }
 

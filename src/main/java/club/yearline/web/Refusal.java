@@ -97,6 +97,11 @@ public final class Refusal extends RuntimeException {
     return new Refusal(status, code, arguments, Collections.unmodifiableMap(more), faults);
   }
 
+  /** The same refusal with one more field at fault, for just what the refusal's title says. */
+  public Refusal at(String field) {
+    return at(field, "refusal." + code);
+  }
+
   /** The same refusal with one more field at fault. */
   public Refusal at(String field, String key, Object... keyArguments) {
     List<Fault> more = new ArrayList<>(faults);
