@@ -1,9 +1,7 @@
 package club.yearline.effectivity;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -95,24 +93,29 @@ final class Locator {
       List<SerialMatch> matches,
       @Nullable VariantModel asked,
       @Nullable Integer year) {
-    Map<Position, SerialBlock> candidates = new LinkedHashMap<>();
-    List<SerialBlock> holding = new ArrayList<>();
+    List<Located.Found> candidates = new ArrayList<>(1);
+    List<SerialBlock> holding = new ArrayList<>(1);
     for (SerialMatch match : matches) {
       for (SerialBlock block : match.blocks()) {
         holding.add(block);
         if (fits(block, asked, year)) {
-          candidates.putIfAbsent(position(match, block, year), block);
+          add(candidates, position(match, block, year), block);
         }
       }
     }
     if (candidates.isEmpty()) {
       return new Located.Contradiction(text, holding);
     }
-    if (candidates.size() > 1) {
-      return new Located.Ambiguous(text, List.copyOf(candidates.keySet()));
+    return candidates.size() == 1
+        ? found(candidates.get(0))
+        : new Located.Ambiguous(text, candidates.stream().map(Located.Found::position).toList());
+  }
+
+  /** Each position once; found by comparing, since hashing one reads its whole variant. */
+  private static void add(List<Located.Found> candidates, Position position, SerialBlock block) {
+    if (candidates.stream().noneMatch(c -> c.position().equals(position))) {
+      candidates.add(new Located.Found(position, block));
     }
-    Map.Entry<Position, SerialBlock> only = candidates.entrySet().iterator().next();
-    return found(only.getKey(), only.getValue());
   }
 
   private static boolean fits(
@@ -128,14 +131,16 @@ final class Locator {
   }
 
   /** Where the block has no year, the asked year counts, and must be one of production. */
-  private Located found(Position position, SerialBlock block) {
+  private Located found(Located.Found only) {
+    Position position = only.position();
+    SerialBlock block = only.block();
     Integer year = position.year();
-    if (year != null && !Objects.equals(year, block.year())) {
+    if (block != null && year != null && !Objects.equals(year, block.year())) {
       VariantModel model = catalogue.model(block.variant()).orElseThrow();
       if (!model.produced(year)) {
         return outside(model, year);
       }
     }
-    return new Located.Found(position, block);
+    return only;
   }
 }

@@ -1,0 +1,25 @@
+package club.yearline.exchange;
+
+import club.yearline.effectivity.Entry;
+import club.yearline.effectivity.Feature;
+import club.yearline.effectivity.Records;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the command {@code generate} writes, without the way over files. */
+public final class GeneratedRecords {
+
+  private static final long SEED = 1;
+
+  private GeneratedRecords() {}
+
+  /** The entries of a catalogue of so many families; each variant has 60 features. */
+  public static Records of(int families) {
+    List<Feature> features = new GeneratedFeatures(SEED).make();
+    List<Entry> entries = new ArrayList<>(features);
+    for (int i = 0; i < families; i++) {
+      entries.addAll(new GeneratedFamily(SEED, i, features).make().entries());
+    }
+    return Records.of(entries, List.of());
+  }
+}
