@@ -1,0 +1,97 @@
+package club.yearline.expected;
+
+import club.yearline.catalog.Chapters;
+import club.yearline.catalog.Links;
+import club.yearline.catalog.Reading;
+import club.yearline.catalog.Wording;
+import club.yearline.effectivity.Located;
+import club.yearline.effectivity.Question;
+import club.yearline.web.Phrases;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/**
+ * What the page {@code /expected} is measured against: the same framework and filters, and plain
+ * tables of ready texts without our page frame. One has a row for each feature, the other a row for
+ * everything that the real page lists: features, values, retrofits, changes, citations, notes. It
+ * lies under the same path so that the same filters apply.
+ */
+@Controller
+class BarePage {
+
+  private final Chapters chapters;
+  private final Wording wording;
+  private final Phrases phrases;
+  private List<Cells> features = List.of();
+  private List<Cells> everything = List.of();
+
+  BarePage(Chapters chapters, Wording wording, Phrases phrases) {
+    this.chapters = chapters;
+    this.wording = wording;
+    this.phrases = phrases;
+  }
+
+  /** One row of the bare table. */
+  record Cells(String href, String name, String state, String text) {}
+
+  /** Takes the texts of a real answer, once, to be printed ever after. */
+  @GetMapping("/expected/bare/prepare")
+  synchronized ResponseEntity<String> prepare(
+      @RequestParam String serial, Reading reading, HttpServletRequest request) {
+    Located located = reading.catalogue().locate(new Question(null, null, serial));
+    if (!(located instanceof Located.Found found)) {
+      return ResponseEntity.notFound().build();
+    }
+    Sheet sheet =
+        new Sheets(chapters, Links.of(reading, request), wording, phrases).of(found, false);
+    List<Row> rows = sheet.groups().stream().flatMap(g -> g.rows().stream()).toList();
+    features = rows.stream().map(BarePage::feature).toList();
+    everything = rows.stream().flatMap(r -> lines(r).stream()).toList();
+    return ResponseEntity.ok(features.size() + " features, " + everything.size() + " lines\n");
+  }
+
+  @GetMapping("/expected/bare/features")
+  String features(Model model) {
+    model.addAttribute("rows", features);
+    return "bare/rows";
+  }
+
+  @GetMapping("/expected/bare/lines")
+  String everything(Model model) {
+    model.addAttribute("rows", everything);
+    return "bare/rows";
+  }
+
+  private static Cells feature(Row row) {
+    String values =
+        String.join(
+            "; ",
+            row.lines().stream().flatMap(l -> l.items().stream()).map(Row.Item::text).toList());
+    return new Cells(row.href(), row.name(), row.word(), values);
+  }
+
+  private static List<Cells> lines(Row row) {
+    List<Cells> lines = new ArrayList<>();
+    lines.add(new Cells(row.href(), row.name(), row.word(), row.proof().grade()));
+    for (Row.Line line : row.lines()) {
+      line.items().forEach(i -> lines.add(line(row, i.text(), String.valueOf(i.fit()))));
+    }
+    row.fittings().forEach(f -> lines.add(line(row, f.value(), f.whom())));
+    row.neighbours().forEach(n -> lines.add(line(row, n, row.word())));
+    row.proof().deciding().forEach(d -> lines.add(new Cells(d.href(), d.title(), "", d.when())));
+    row.proof()
+        .cited()
+        .forEach(c -> lines.add(new Cells(c.href(), c.title(), c.stance(), c.where())));
+    return lines;
+  }
+
+  private static Cells line(Row row, String name, String text) {
+    return new Cells(row.href(), name, "", text);
+  }
+}
