@@ -52,17 +52,20 @@ class AnswerApi {
           "Give a serial, or a variant and a year, or all three to have one checked against the"
               + " other.")
   @PlaceMayBeRefused
+  // Where "not required" stands outright, Spring need not look for @Nullable at every call.
   @GetMapping("/expected")
   AnswerViews.Expected expected(
-      @Parameter(description = "Key of the variant.", example = "la-2b") @RequestParam
+      @Parameter(description = "Key of the variant.", example = "la-2b")
+          @RequestParam(required = false)
           @Nullable String variant,
-      @Parameter(description = "Model year or year of manufacture.", example = "1966") @RequestParam
+      @Parameter(description = "Model year or year of manufacture.", example = "1966")
+          @RequestParam(required = false)
           @Nullable Integer year,
       @Parameter(
               description =
                   "Serial as stamped; dashes, spaces, case and leading zeros do not matter.",
               example = "LT-0412")
-          @RequestParam
+          @RequestParam(required = false)
           @Nullable String serial,
       @Parameter(description = "Whether to tell what differs in the produced years beside it.")
           @RequestParam(defaultValue = "false")

@@ -5,11 +5,11 @@ import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Position;
-import club.yearline.effectivity.Possible;
 import club.yearline.effectivity.State;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,10 +47,10 @@ record AnswerView(
         feature.unit(),
         answer.state().code(),
         splits ? null : offerings(answer),
-        splits ? answer.stretches().stream().map(StretchView::of).toList() : null,
+        splits ? each(answer.stretches(), StretchView::of) : null,
         answer.evidence().grade().code(),
         answer.evidence().disputed(),
-        answer.retrofits().stream().map(r -> RetrofitView.of(catalogue, r, position)).toList(),
+        each(answer.retrofits(), r -> RetrofitView.of(catalogue, r, position)),
         CitationView.all(answer.evidence().citations()));
   }
 
@@ -60,17 +60,21 @@ record AnswerView(
   }
 
   static List<AnswerView> all(Catalogue catalogue, List<Answer> answers, Position position) {
-    List<AnswerView> views = new ArrayList<>(answers.size());
-    for (Answer answer : answers) {
-      views.add(of(catalogue, answer, position));
-    }
-    return views;
+    return each(answers, answer -> of(catalogue, answer, position));
   }
 
   static List<OfferingView> offerings(Answer answer) {
-    List<OfferingView> views = new ArrayList<>(answer.possible().size());
-    for (Possible possible : answer.possible()) {
-      views.add(OfferingView.of(answer.feature(), possible));
+    return each(answer.possible(), possible -> OfferingView.of(answer.feature(), possible));
+  }
+
+  /** Makes a view of each. A loop, because an answer has hundreds of lists of one or two. */
+  static <T, V> List<V> each(List<T> shown, Function<T, V> view) {
+    if (shown.isEmpty()) {
+      return List.of();
+    }
+    List<V> views = new ArrayList<>(shown.size());
+    for (T one : shown) {
+      views.add(view.apply(one));
     }
     return views;
   }

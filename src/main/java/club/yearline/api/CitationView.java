@@ -14,7 +14,7 @@ record CitationView(
     @Nullable String note) {
 
   static List<CitationView> all(List<Citation> citations) {
-    return citations.stream().map(CitationView::of).toList();
+    return AnswerView.each(citations, CitationView::of);
   }
 
   static CitationView of(Citation citation) {

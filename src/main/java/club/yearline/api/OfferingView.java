@@ -18,7 +18,7 @@ record OfferingView(
   static OfferingView of(Feature feature, Possible possible) {
     return new OfferingView(
         possible.change() == null ? null : possible.change().key(),
-        possible.offering().stream().map(o -> ValueView.of(feature, o)).toList(),
+        AnswerView.each(possible.offering(), o -> ValueView.of(feature, o)),
         WindowView.of(possible.cutIn()));
   }
 }

@@ -49,6 +49,11 @@ public record Feature(
 
   /** The value with the given key; empty for a number feature or an unknown key. */
   public Optional<FeatureValue> value(String valueKey) {
-    return values.stream().filter(v -> v.key().equals(valueKey)).findFirst();
+    for (FeatureValue value : values) {
+      if (value.key().equals(valueKey)) {
+        return Optional.of(value);
+      }
+    }
+    return Optional.empty();
   }
 }
