@@ -14,11 +14,12 @@ import java.util.stream.Stream;
 /**
  * What an edition really changes.
  *
+ * @param edits what it does to each entry that reads otherwise after it
  * @param begun entries that are new or read otherwise than before
  * @param ended entries whose version ends: they are withdrawn, or have a new version
  * @param after the records that the edition makes
  */
-record Amendment(List<Entry> begun, Set<EntryRef> ended, Records after) {
+record Amendment(List<EntryEdit> edits, List<Entry> begun, Set<EntryRef> ended, Records after) {
 
   static Amendment of(Edition edition, Records before) {
     Map<EntryRef, Entry> open =
@@ -28,7 +29,12 @@ record Amendment(List<Entry> begun, Set<EntryRef> ended, Records after) {
         edition.put().stream().filter(e -> !e.equals(open.get(EntryRef.of(e)))).toList();
     Set<EntryRef> ended = new HashSet<>(edition.withdrawn());
     begun.stream().map(EntryRef::of).filter(open::containsKey).forEach(ended::add);
-    return new Amendment(begun, ended, after(edition, before));
+    List<EntryEdit> edits =
+        Stream.concat(
+                begun.stream().map(e -> new EntryEdit(EntryRef.of(e), open.get(EntryRef.of(e)), e)),
+                edition.withdrawn().stream().map(ref -> new EntryEdit(ref, open.get(ref), null)))
+            .toList();
+    return new Amendment(edits, begun, ended, after(edition, before));
   }
 
   /** An entry that is put twice is in there twice, so that it is found. */

@@ -63,10 +63,11 @@ public class Publication {
     Catalogue before = snapshots.before(number).catalogue();
     Amendment amendment = Amendment.of(edition, before.records());
     refuseErrors(Findings.in(amendment.after()));
-    Revision revision = revisions.save(stored(edition, number)).toRevision();
+    Revision revision = revisions.saveAndFlush(stored(edition, number)).toRevision();
     versions.replace(amendment.ended(), amendment.begun(), number);
     pictures.publish(edition, before.records().pictures(), number);
-    events.publishEvent(new Published(new Snapshot(revision, before.next(amendment.after()))));
+    Snapshot after = new Snapshot(revision, before.next(amendment.after()));
+    events.publishEvent(new Published(after, before, amendment.edits()));
     return revision;
   }
 

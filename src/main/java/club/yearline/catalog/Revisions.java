@@ -1,5 +1,6 @@
 package club.yearline.catalog;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.Modifying;
@@ -18,9 +19,11 @@ interface Revisions extends Repository<PublishedRevision, Integer> {
   @Query("update Head h set h.number = h.number + 1")
   void advance();
 
-  PublishedRevision save(PublishedRevision revision);
+  PublishedRevision saveAndFlush(PublishedRevision revision);
 
   Optional<PublishedRevision> findByNumber(int number);
 
   List<PublishedRevision> findAllByOrderByNumberDesc();
+
+  List<PublishedRevision> findByNumberInOrderByNumberDesc(Collection<Integer> numbers);
 }

@@ -3,6 +3,7 @@ package club.yearline.catalog;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.annotation.PostConstruct;
+import java.util.Collection;
 import java.util.List;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
@@ -59,6 +60,15 @@ public class Snapshots {
     return revisions.findAllByOrderByNumberDesc().stream()
         .map(PublishedRevision::toRevision)
         .toList();
+  }
+
+  /** Some revisions, newest first; numbers that there are no revisions of are left out. */
+  public List<Revision> revisions(Collection<Integer> numbers) {
+    return numbers.isEmpty()
+        ? List.of()
+        : revisions.findByNumberInOrderByNumberDesc(numbers).stream()
+            .map(PublishedRevision::toRevision)
+            .toList();
   }
 
   /** The state that the next publication starts from, inside its transaction. */
