@@ -8,7 +8,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import club.yearline.accounts.Actor;
 import club.yearline.accounts.Role;
+import club.yearline.catalog.Contributor;
 import club.yearline.testing.SignedIn;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -21,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
 import org.w3c.dom.Element;
@@ -30,6 +33,7 @@ import org.w3c.dom.Element;
 class FeedTest {
 
   @Autowired private MockMvc mvc;
+  @Autowired private ApplicationContext context;
   @Autowired private Newsroom newsroom;
 
   @BeforeEach
@@ -82,10 +86,15 @@ class FeedTest {
 
   @Test
   void whoMadeARevisionIsNamed() throws Exception {
-    newsroom.publishBy("Åsa", "Bo", "Titles the latch anew", newsroom.latch("Rotary latch, or so"));
+    Actor bo = SignedIn.person(context, "Bo Other", Role.MODERATOR);
+    newsroom.publishBy(
+        Contributor.named("Åsa"),
+        Contributor.person(bo.id()),
+        "Titles the latch anew",
+        newsroom.latch("Rotary latch, or so"));
     Element entry = entries("/feed").get(0);
     assertThat(text(AtomRules.children(entry, "author").get(0), "name")).isEqualTo("Åsa");
-    assertThat(text(AtomRules.children(entry, "contributor").get(0), "name")).isEqualTo("Bo");
+    assertThat(text(AtomRules.children(entry, "contributor").get(0), "name")).isEqualTo("Bo Other");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package club.yearline.news;
 
+import club.yearline.catalog.Contributor;
 import club.yearline.catalog.Edition;
 import club.yearline.catalog.Publication;
 import club.yearline.catalog.Snapshots;
@@ -11,7 +12,6 @@ import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.YearMeaning;
 import club.yearline.testing.Sample;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.springframework.boot.test.context.TestComponent;
 
 /** Publishes what tests need news of. */
@@ -38,20 +38,12 @@ class Newsroom {
   }
 
   int publish(String note, Entry... entries) {
-    return publishBy(null, null, note, entries);
+    return publishBy(Contributor.NOBODY, Contributor.NOBODY, note, entries);
   }
 
-  int publishBy(@Nullable String author, @Nullable String approver, String note, Entry... entries) {
+  int publishBy(Contributor author, Contributor approver, String note, Entry... entries) {
     return publication
-        .publish(
-            new Edition(
-                List.of(entries),
-                java.util.Set.of(),
-                List.of(),
-                java.util.Set.of(),
-                note,
-                author,
-                approver))
+        .publish(Edition.of(note, null, List.of(entries)).by(author, approver))
         .number();
   }
 
