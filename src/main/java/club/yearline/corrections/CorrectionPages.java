@@ -2,15 +2,15 @@ package club.yearline.corrections;
 
 import club.yearline.accounts.Actor;
 import club.yearline.catalog.EntryRef;
+import club.yearline.catalog.UnknownRevision;
 import club.yearline.effectivity.EntryKind;
 import club.yearline.web.Choice;
 import club.yearline.web.Phrases;
+import club.yearline.web.Refusal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.Page;
-import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -22,9 +22,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class CorrectionPages {
 
-  private static final int IN_A_LIST = 40;
-
-  private final Corrections corrections;
   private final CorrectionViews views;
   private final CorrectionReading reading;
   private final Drafting drafting;
@@ -32,13 +29,11 @@ class CorrectionPages {
   private final Phrases phrases;
 
   CorrectionPages(
-      Corrections corrections,
       CorrectionViews views,
       CorrectionReading reading,
       Drafting drafting,
       Notes notes,
       Phrases phrases) {
-    this.corrections = corrections;
     this.views = views;
     this.reading = reading;
     this.drafting = drafting;
@@ -48,23 +43,7 @@ class CorrectionPages {
 
   @GetMapping("/corrections")
   String queue(@RequestParam(defaultValue = "1") int page, Actor actor, Model model) {
-    PageRequest first = PageRequest.of(0, IN_A_LIST);
-    PageRequest asked = PageRequest.of(Math.min(Math.max(page, 1), 10_000) - 1, IN_A_LIST);
-    Page<Correction> decided =
-        corrections.findByRevisionNotNullOrStateOrderByDecidedAtDesc(State.REJECTED, asked);
-    model.addAttribute(
-        "own",
-        views.lines(
-            corrections.findByAuthorIdOrderByChangedAtDesc(actor.id(), first).getContent()));
-    model.addAttribute(
-        "waiting",
-        views.lines(
-            corrections.findByStateOrderBySubmittedAt(State.SUBMITTED, first).getContent()));
-    model.addAttribute("decided", views.lines(decided.getContent()));
-    model.addAttribute(
-        "pages",
-        new club.yearline.web.Pages(
-            "/corrections", decided.getNumber() + 1, Math.max(decided.getTotalPages(), 1)));
+    model.addAttribute("queue", views.queue(actor, page));
     model.addAttribute("kinds", kinds());
     return "corrections/queue";
   }
@@ -127,7 +106,11 @@ class CorrectionPages {
   String undo(@RequestParam int revision, @RequestParam String token, Actor actor) {
     String kept = reading.token(token);
     String title = phrases.of("corrections.undo.title", revision);
-    return to(reading.once(actor, kept, () -> drafting.undo(actor, revision, title, kept)));
+    try {
+      return to(reading.once(actor, kept, () -> drafting.undo(actor, revision, title, kept)));
+    } catch (UnknownRevision e) {
+      throw Refusal.notFound("unknown-revision", revision, e.highest());
+    }
   }
 
   private List<Choice> kinds() {

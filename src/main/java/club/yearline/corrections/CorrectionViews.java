@@ -16,6 +16,7 @@ import club.yearline.corrections.CorrectionView.Outlook;
 import club.yearline.effectivity.EntryKind;
 import club.yearline.effectivity.SourceEntry;
 import club.yearline.tables.Sheet;
+import club.yearline.web.Pages;
 import club.yearline.web.Phrases;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -27,6 +28,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -34,6 +37,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 @Transactional(readOnly = true)
 class CorrectionViews {
+
+  private static final int IN_A_LIST = 40;
+  private static final int MOST_PAGES = 10_000;
 
   private final Corrections corrections;
   private final CorrectionFiles files;
@@ -97,8 +103,24 @@ class CorrectionViews {
         review == null ? null : outlook(review, id, variant, page));
   }
 
-  /** Corrections in a list. */
-  List<Line> lines(List<Correction> listed) {
+  /**
+   * The list of corrections.
+   *
+   * @param page the page of those decided on, counted from 1
+   */
+  public QueueView queue(Actor actor, int page) {
+    PageRequest first = PageRequest.of(0, IN_A_LIST);
+    PageRequest asked = PageRequest.of(Math.min(Math.max(page, 1), MOST_PAGES) - 1, IN_A_LIST);
+    Page<Correction> decided =
+        corrections.findByRevisionNotNullOrStateOrderByDecidedAtDesc(State.REJECTED, asked);
+    return new QueueView(
+        lines(corrections.findByStateOrderBySubmittedAt(State.SUBMITTED, first).getContent()),
+        lines(corrections.findByAuthorIdOrderByChangedAtDesc(actor.id(), first).getContent()),
+        lines(decided.getContent()),
+        new Pages("/corrections", decided.getNumber() + 1, Math.max(decided.getTotalPages(), 1)));
+  }
+
+  private List<Line> lines(List<Correction> listed) {
     Map<Long, String> names =
         people.namesOf(listed.stream().map(Correction::author).distinct().toList());
     return listed.stream()

@@ -24,6 +24,9 @@ import org.springframework.util.MultiValueMap;
 @Component
 class EntryForm {
 
+  /** The most characters of one field. */
+  private static final int MOST_CHARACTERS = 10_000;
+
   private final Snapshots snapshots;
   private final Chapters chapters;
   private final FormViews views;
@@ -82,10 +85,28 @@ class EntryForm {
     }
     Sheet keyed = keyed(sheet);
     List<Fault> faults = new ArrayList<>(SheetReader.read(keyed).faults());
+    faults.addAll(tooLong(keyed));
     if (isNew && snapshots.head().entry(ref).isPresent()) {
       faults.add(new Fault(kind.resource(), 0, "key", Complaint.of("taken")));
     }
     return new Typed(new Proposal(ref, keyed, base), faults, isNew);
+  }
+
+  /** The format bounds names and titles only; what is typed is bounded everywhere. */
+  private static List<Fault> tooLong(Sheet sheet) {
+    List<Fault> faults = new ArrayList<>();
+    for (Map.Entry<String, List<Map<String, String>>> table : sheet.tables().entrySet()) {
+      for (int i = 0; i < table.getValue().size(); i++) {
+        for (Map.Entry<String, String> cell : table.getValue().get(i).entrySet()) {
+          if (cell.getValue().length() > MOST_CHARACTERS) {
+            faults.add(
+                new Fault(
+                    table.getKey(), i, cell.getKey(), Complaint.of("too-long", MOST_CHARACTERS)));
+          }
+        }
+      }
+    }
+    return faults;
   }
 
   /** Whether something would differ from what is published. */
