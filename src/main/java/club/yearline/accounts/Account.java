@@ -26,7 +26,7 @@ record Account(
     @Nullable Instant totpSince) {
 
   /** Whether signing in takes a second factor. */
-  boolean hasSecondFactor() {
+  public boolean hasSecondFactor() {
     return totpSecret != null && totpSince != null;
   }
 

@@ -78,6 +78,71 @@ class Accounts {
         .update();
   }
 
+  void changeEmail(long id, EmailAddress email) {
+    jdbc.sql(
+            """
+            update person set email = :email, email_key = :key, version = version + 1
+            where id = :id and state = 'ACTIVE'
+            """)
+        .param("email", email.text())
+        .param("key", email.key())
+        .param("id", id)
+        .update();
+  }
+
+  void changeName(long id, String name) {
+    jdbc.sql(
+            """
+            update person set name = :name, version = version + 1
+            where id = :id and state = 'ACTIVE'
+            """)
+        .param("name", name)
+        .param("id", id)
+        .update();
+  }
+
+  void changeRole(long id, Role role) {
+    jdbc.sql(
+            """
+            update person set role = :role, version = version + 1
+            where id = :id and state = 'ACTIVE'
+            """)
+        .param("role", role.name())
+        .param("id", id)
+        .update();
+  }
+
+  /** Lets nobody else change who is keeper until this transaction ends. */
+  void lockKeepers() {
+    jdbc.sql("select id from club where id = 1 for update").query(Integer.class).single();
+  }
+
+  boolean hasKeeperBut(long id) {
+    return jdbc.sql(
+                """
+                select count(*) from person
+                where state = 'ACTIVE' and role = 'KEEPER' and id <> :id
+                """)
+            .param("id", id)
+            .query(Long.class)
+            .single()
+        > 0;
+  }
+
+  /** Closes an account: what tells who it was is gone for good. */
+  void close(long id) {
+    jdbc.sql(
+            """
+            update person set state = 'CLOSED', closed_at = :now, name = null, email = null,
+              email_key = null, password = null, role = 'MEMBER', totp_secret = null,
+              totp_since = null, totp_step = null, version = version + 1
+            where id = :id and state = 'ACTIVE'
+            """)
+        .param("now", now())
+        .param("id", id)
+        .update();
+  }
+
   static OffsetDateTime now() {
     return Instant.now().atOffset(ZoneOffset.UTC);
   }

@@ -1,10 +1,12 @@
 package club.yearline.accounts;
 
+import club.yearline.web.Refusal;
 import java.text.Normalizer;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
@@ -44,9 +46,8 @@ class Hashing {
   }
 
   /** Too many want to sign in at this moment. */
-  static final class Busy extends RuntimeException {
-
-    private static final long serialVersionUID = 1L;
+  private static Refusal busy() {
+    return Refusal.of(HttpStatus.SERVICE_UNAVAILABLE, "busy");
   }
 
   String hash(String password) {
@@ -71,11 +72,11 @@ class Hashing {
 
   private <T> T inTurn(Supplier<T> work) {
     if (!queue.tryAcquire()) {
-      throw new Busy();
+      throw busy();
     }
     try {
       if (!turns.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-        throw new Busy();
+        throw busy();
       }
       try {
         return work.get();
@@ -84,7 +85,7 @@ class Hashing {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new Busy();
+      throw busy();
     } finally {
       queue.release();
     }

@@ -2,7 +2,6 @@ package club.yearline.accounts;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import jakarta.servlet.http.HttpSession;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -56,7 +55,6 @@ class KeptController {
   String resume(
       Actor actor,
       @SessionAttribute(name = SignInController.KEPT, required = false) @Nullable KeptForm kept,
-      HttpSession session,
       Model model) {
     if (kept == null) {
       return "redirect:/account";

@@ -1,5 +1,9 @@
 package club.yearline.accounts;
 
+import club.yearline.web.Phrases;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,9 +16,13 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class SettingsController {
 
   private final Club club;
+  private final Phrases phrases;
+  private final SecurityLog log;
 
-  SettingsController(Club club) {
+  SettingsController(Club club, Phrases phrases, SecurityLog log) {
     this.club = club;
+    this.phrases = phrases;
+    this.log = log;
   }
 
   @GetMapping("/admin/settings")
@@ -24,14 +32,27 @@ class SettingsController {
   }
 
   @PostMapping("/admin/settings")
-  String change(@ModelAttribute SettingsForm form, Model model, RedirectAttributes after) {
+  String change(
+      Actor actor,
+      @ModelAttribute SettingsForm form,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      Model model,
+      RedirectAttributes after) {
+    Faults faults = new Faults(phrases);
+    form.check(faults);
     ClubSettings wanted = form.settings();
-    if (!form.faults().isEmpty()) {
+    if (!faults.isEmpty()) {
+      response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
       model.addAttribute("settings", wanted);
-      model.addAttribute("faults", form.faults());
+      model.addAttribute("faults", faults.byField());
       return "accounts/settings";
     }
-    after.addFlashAttribute("said", club.change(wanted) ? "settings.changed" : "settings.stale");
+    boolean changed = club.change(wanted);
+    if (changed) {
+      log.add(SecurityEvent.Kind.SETTINGS_CHANGED, actor.id(), ClientAddress.of(request));
+    }
+    after.addFlashAttribute("said", changed ? "settings.changed" : "settings.stale");
     return "redirect:/admin/settings";
   }
 }

@@ -1,7 +1,5 @@
 package club.yearline.accounts;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The settings as the keeper typed them. A box that is not ticked is not sent. */
@@ -16,17 +14,17 @@ record SettingsForm(
   private static final int LONGEST_NAME = 120;
   private static final int MOST_DAYS = 3650;
 
-  /** Keys of what is wrong, by field. */
-  Map<String, String> faults() {
-    Map<String, String> faults = new LinkedHashMap<>();
+  /** Notes what is wrong. */
+  void check(Faults faults) {
     if (text(name).length() > LONGEST_NAME) {
-      faults.put("name", "settings.name.too-long");
+      faults.at("name", "settings.name.too-long");
+    } else if (text(name).chars().anyMatch(Character::isISOControl)) {
+      faults.at("name", "person.name.control");
     }
     int days = number(logDays);
     if (days < 1 || days > MOST_DAYS) {
-      faults.put("logDays", "settings.log-days.range");
+      faults.at("logDays", "settings.log-days.range");
     }
-    return faults;
   }
 
   ClubSettings settings() {

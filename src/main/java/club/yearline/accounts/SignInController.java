@@ -1,15 +1,21 @@
 package club.yearline.accounts;
 
+import club.yearline.accounts.SecurityEvent.Kind;
 import club.yearline.web.Phrases;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
@@ -20,23 +26,65 @@ class SignInController {
   static final String KEPT = "yearline.kept";
 
   private static final String PAGE = "accounts/sign-in";
+  private static final String CODE_PAGE = "accounts/code";
+  private static final String PENDING = "yearline.pending";
+  private static final String PENDING_SINCE = "yearline.pending-since";
+  private static final String PENDING_TO = "yearline.pending-to";
+
+  /** How long the code may take to type after the password. */
+  private static final Duration PENDING_FOR = Duration.ofMinutes(10);
+
+  private static final Set<String> NEWS = Set.of("keeper", "member", "password", "out");
 
   private final SignIn signIn;
   private final Sessions sessions;
+  private final Accounts accounts;
+  private final Devices devices;
+  private final SecurityLog log;
   private final Phrases phrases;
 
-  SignInController(SignIn signIn, Sessions sessions, Phrases phrases) {
+  SignInController(
+      SignIn signIn,
+      Sessions sessions,
+      Accounts accounts,
+      Devices devices,
+      SecurityLog log,
+      Phrases phrases) {
     this.signIn = signIn;
     this.sessions = sessions;
+    this.accounts = accounts;
+    this.devices = devices;
+    this.log = log;
     this.phrases = phrases;
+  }
+
+  /** What the sign-in form sends. */
+  record Form(
+      @Nullable String email,
+      @Nullable String password,
+      @Nullable String to,
+      @Nullable String kept) {
+
+    String typedEmail() {
+      return email == null ? "" : email;
+    }
+
+    String typedPassword() {
+      return password == null ? "" : password;
+    }
   }
 
   @GetMapping("/sign-in")
   String form(
-      @Nullable Actor actor, @RequestParam(required = false) @Nullable String to, Model model) {
-    String back = ReturnPath.orElse(to, "/account");
+      @Nullable Actor actor,
+      @RequestParam(required = false) @Nullable String to,
+      @RequestParam(name = "new", required = false) @Nullable String news,
+      Model model) {
     if (actor != null) {
-      return "redirect:" + back;
+      return "redirect:" + ReturnPath.orElse(to, "/account");
+    }
+    if (news != null && NEWS.contains(news)) {
+      model.addAttribute("said", "sign-in.new-" + news);
     }
     model.addAttribute("to", ReturnPath.orElse(to, ""));
     return PAGE;
@@ -44,34 +92,114 @@ class SignInController {
 
   @PostMapping("/sign-in")
   String signIn(
-      @RequestParam(defaultValue = "") String email,
-      @RequestParam(defaultValue = "") String password,
-      @RequestParam(required = false) @Nullable String to,
-      @RequestParam(required = false) @Nullable String kept,
+      @ModelAttribute Form form,
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    Optional<Account> account = signIn.with(email, password);
-    Optional<KeptForm> form = KeptForm.read(kept);
+    SignIn.Outcome outcome =
+        signIn.with(
+            form.typedEmail(),
+            form.typedPassword(),
+            Devices.secret(request),
+            ClientAddress.of(request));
+    if (!(outcome instanceof SignIn.Outcome.Right right)) {
+      return again(form, trouble(outcome, "sign-in.wrong", response), model);
+    }
+    Optional<KeptForm> kept = KeptForm.read(form.kept());
+    String to = ReturnPath.orElse(form.to(), "/account");
+    return right.account().hasSecondFactor()
+        ? askForCode(right.account(), to, kept, request, response)
+        : welcome(right.account(), to, kept, request, response);
+  }
+
+  @GetMapping("/sign-in/code")
+  String codeForm(HttpServletRequest request) {
+    return pending(request).isPresent() ? CODE_PAGE : "redirect:/sign-in";
+  }
+
+  @PostMapping("/sign-in/code")
+  String code(
+      @RequestParam(defaultValue = "") String code,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      Model model) {
+    Optional<Account> account = pending(request);
     if (account.isEmpty()) {
-      response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-      model.addAttribute("trouble", phrases.of("sign-in.wrong"));
-      model.addAttribute("email", email);
-      model.addAttribute("to", ReturnPath.orElse(to, ""));
-      form.ifPresent(f -> model.addAttribute("kept", f.written()));
-      return PAGE;
+      return "redirect:/sign-in";
     }
-    HttpSession session = sessions.begin(account.get().id(), request, response);
-    if (form.isPresent()) {
-      session.setAttribute(KEPT, form.get());
-      return "redirect:/sign-in/resume";
+    SignIn.Outcome outcome = signIn.withCode(account.get(), code, ClientAddress.of(request));
+    if (outcome instanceof SignIn.Outcome.Right) {
+      HttpSession session = request.getSession();
+      String to = ReturnPath.orElse((String) session.getAttribute(PENDING_TO), "/account");
+      Optional<KeptForm> kept = Optional.ofNullable((KeptForm) session.getAttribute(KEPT));
+      return welcome(account.get(), to, kept, request, response);
     }
-    return "redirect:" + ReturnPath.orElse(to, "/account");
+    model.addAttribute("trouble", trouble(outcome, "sign-in.code-wrong", response));
+    return CODE_PAGE;
   }
 
   @PostMapping("/sign-out")
-  String signOut(HttpServletRequest request, HttpServletResponse response) {
+  String signOut(Actor actor, HttpServletRequest request, HttpServletResponse response) {
+    log.add(Kind.SIGNED_OUT, actor.id(), ClientAddress.of(request));
     sessions.end(request, response);
     return "redirect:/";
+  }
+
+  private String askForCode(
+      Account account,
+      String to,
+      Optional<KeptForm> kept,
+      HttpServletRequest request,
+      HttpServletResponse response) {
+    HttpSession session = sessions.renew(request, response);
+    session.setMaxInactiveInterval((int) PENDING_FOR.toSeconds());
+    session.setAttribute(PENDING, account.id());
+    session.setAttribute(PENDING_SINCE, Instant.now());
+    session.setAttribute(PENDING_TO, to);
+    kept.ifPresent(form -> session.setAttribute(KEPT, form));
+    return "redirect:/sign-in/code";
+  }
+
+  /** Who has typed the right password a moment ago and owes the code. */
+  private Optional<Account> pending(HttpServletRequest request) {
+    HttpSession session = request.getSession(false);
+    return session != null
+            && session.getAttribute(PENDING) instanceof Long id
+            && session.getAttribute(PENDING_SINCE) instanceof Instant since
+            && since.plus(PENDING_FOR).isAfter(Instant.now())
+        ? accounts.find(id).filter(Account::hasSecondFactor)
+        : Optional.empty();
+  }
+
+  private String welcome(
+      Account account,
+      String to,
+      Optional<KeptForm> kept,
+      HttpServletRequest request,
+      HttpServletResponse response) {
+    HttpSession session = sessions.begin(account.id(), request, response);
+    devices.remember(account.id(), request, response);
+    log.add(Kind.SIGNED_IN, account.id(), ClientAddress.of(request));
+    kept.ifPresent(form -> session.setAttribute(KEPT, form));
+    return "redirect:" + (kept.isPresent() ? "/sign-in/resume" : to);
+  }
+
+  private String trouble(SignIn.Outcome outcome, String wrong, HttpServletResponse response) {
+    if (outcome instanceof SignIn.Outcome.Wait wait) {
+      String seconds = Long.toString(wait.time().toSeconds());
+      response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
+      response.setHeader(HttpHeaders.RETRY_AFTER, seconds);
+      return phrases.of("sign-in.wait", seconds);
+    }
+    response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+    return phrases.of(wrong);
+  }
+
+  private static String again(Form form, String trouble, Model model) {
+    model.addAttribute("trouble", trouble);
+    model.addAttribute("email", form.typedEmail());
+    model.addAttribute("to", ReturnPath.orElse(form.to(), ""));
+    KeptForm.read(form.kept()).ifPresent(kept -> model.addAttribute("kept", kept.written()));
+    return PAGE;
   }
 }
