@@ -276,7 +276,12 @@ class Correction {
   boolean canDecide(Actor actor, boolean alone) {
     return state == State.SUBMITTED
         && actor.role().atLeast(Role.MODERATOR)
-        && (alone || !isBy(actor));
+        && (alone || !isBy(actor) || isImport(actor));
+  }
+
+  /** Whether it is a package that a keeper brings, and may publish without anybody else. */
+  private boolean isImport(Actor actor) {
+    return origin == Origin.PACKAGE && actor.role().atLeast(Role.KEEPER);
   }
 
   // Guards
@@ -293,7 +298,8 @@ class Correction {
     }
   }
 
-  private void requireWriting(Actor actor) {
+  /** Checks that this person may write in it now. */
+  void requireWriting(Actor actor) {
     requireAuthor(actor);
     if (!state.isWithAuthor()) {
       throw Denials.moved("correction-not-writable");
@@ -308,7 +314,7 @@ class Correction {
 
   private void requireDecider(Actor actor, boolean alone) {
     requireModerator(actor);
-    if (isBy(actor) && !alone) {
+    if (isBy(actor) && !alone && !isImport(actor)) {
       throw Denials.person("own-correction");
     }
   }

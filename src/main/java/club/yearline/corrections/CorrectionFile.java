@@ -84,6 +84,15 @@ class CorrectionFile {
     return mediaType;
   }
 
+  String sha256() {
+    return sha256;
+  }
+
+  /** Whether it is made of dots, and so can do nothing but be seen. */
+  boolean isPhotograph() {
+    return mediaType.equals("image/jpeg") || mediaType.equals("image/png");
+  }
+
   int size() {
     return size;
   }

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param revision the revision that it became; null where it is none
  * @param entries what it does to each entry
  * @param grounds what it stands on
- * @param files photographs and documents
+ * @param attached photographs and documents
  * @param events what happened, oldest first
  * @param others others that wait and change the same
  * @param may what the reader may do with it
@@ -35,7 +35,7 @@ record CorrectionView(
     @Nullable Integer revision,
     List<EntryLine> entries,
     List<GroundLine> grounds,
-    List<FileLine> files,
+    Attached attached,
     List<EventLine> events,
     List<Line> others,
     May may,

@@ -96,7 +96,10 @@ class CorrectionViews {
         correction.revision().orElse(null),
         review == null ? entries(correction) : entries(review),
         correction.grounds().stream().map(g -> ground(g, correction)).toList(),
-        files.list(id, CorrectionFile.Purpose.EVIDENCE),
+        new Attached(
+            files.list(id, CorrectionFile.Purpose.EVIDENCE),
+            correction.canWrite(actor),
+            Attaching.MOST),
         events(correction),
         others(correction),
         may(correction, actor),
@@ -229,7 +232,8 @@ class CorrectionViews {
   private EventLine event(CorrectionEvent event, Correction correction, Map<Long, String> names) {
     boolean alone =
         event.what() == CorrectionEvent.What.APPROVED && event.actor() == correction.author();
-    String key = "corrections.event." + event.what().code() + (alone ? "-own" : "");
+    String own = correction.origin() == Origin.PACKAGE ? "-package" : "-own";
+    String key = "corrections.event." + event.what().code() + (alone ? own : "");
     return new EventLine(
         phrases.of(key, names.getOrDefault(event.actor(), "")),
         iso(event.happenedAt()),

@@ -1,11 +1,13 @@
 package club.yearline.corrections;
 
 import club.yearline.effectivity.EntryKind;
+import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -19,6 +21,11 @@ interface Corrections extends Repository<Correction, Long> {
   Correction saveAndFlush(Correction correction);
 
   Optional<Correction> findById(long id);
+
+  /** A correction that nobody else can change before this transaction ends. */
+  @Lock(LockModeType.PESSIMISTIC_WRITE)
+  @Query("select c from Correction c where c.id = :id")
+  Optional<Correction> hold(long id);
 
   Optional<Correction> findByFormToken(String formToken);
 

@@ -13,6 +13,11 @@ final class Denials {
     return Refusal.notFound("unknown-correction", id);
   }
 
+  /** Nobody learns of files of corrections that they may not see. */
+  static Refusal unknownFile(long file, long correction) {
+    return Refusal.notFound("unknown-file", file, correction);
+  }
+
   /** The person may not do this. */
   static Refusal person(String code) {
     return Refusal.of(HttpStatus.FORBIDDEN, code);

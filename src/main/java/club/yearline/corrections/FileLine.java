@@ -11,7 +11,7 @@ package club.yearline.corrections;
  */
 record FileLine(long id, String name, String mediaType, int size, String sha256) {
 
-  boolean isPicture() {
+  public boolean isPicture() {
     return mediaType.startsWith("image/");
   }
 }

@@ -3,7 +3,7 @@
  * its moderation, and undo.
  *
  * <p>Allowed dependencies: the catalogue, people, entries as rows, the engine, citations, the
- * comparison of two states, and the page layout.
+ * comparison of two states, what uploaded bytes are, and the page layout.
  */
 @NullMarked
 @ApplicationModule(
@@ -14,6 +14,7 @@
       "effectivity",
       "citation",
       "browse",
+      "uploads",
       "web"
     })
 package club.yearline.corrections;

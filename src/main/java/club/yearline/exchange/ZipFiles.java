@@ -27,11 +27,15 @@ final class ZipFiles implements PackageFiles {
   }
 
   static ZipFiles in(Path path) throws IOException {
-    String name = path.toString();
+    return in(path, path.toString());
+  }
+
+  /** The zip at a path, called by another name in reports. */
+  static ZipFiles in(Path path, String name) throws IOException {
     if (Files.size(path) > Budget.MOST) {
       throw new RefusedPackage(PackageProblem.of(name, "too-large", Budget.MOST / (1024 * 1024)));
     }
-    ZipFile zip = open(path);
+    ZipFile zip = open(path, name);
     try {
       return new ZipFiles(name, zip, entries(name, zip));
     } catch (RefusedPackage e) {
@@ -40,12 +44,12 @@ final class ZipFiles implements PackageFiles {
     }
   }
 
-  private static ZipFile open(Path path) throws IOException {
+  private static ZipFile open(Path path, String name) throws IOException {
     try {
       return new ZipFile(path.toFile());
     } catch (ZipException e) {
       throw new RefusedPackage(
-          PackageProblem.of(path.toString(), "not-a-zip", String.valueOf(e.getMessage())));
+          PackageProblem.of(name, "not-a-zip", String.valueOf(e.getMessage())));
     }
   }
 

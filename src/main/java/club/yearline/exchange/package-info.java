@@ -2,12 +2,21 @@
  * What goes in and out: the data package, the command line, the demo at start, and the package by
  * HTTP.
  *
- * <p>Allowed dependencies: the catalogue, the tables of the format, the engine's entry types,
- * citations, what uploaded bytes are, and the web helpers.
+ * <p>Allowed dependencies: the catalogue, corrections, people, the tables of the format, the
+ * engine's entry types, citations, what uploaded bytes are, and the web helpers.
  */
 @NullMarked
 @ApplicationModule(
-    allowedDependencies = {"catalog", "citation", "effectivity", "tables", "uploads", "web"})
+    allowedDependencies = {
+      "accounts",
+      "catalog",
+      "citation",
+      "corrections",
+      "effectivity",
+      "tables",
+      "uploads",
+      "web"
+    })
 package club.yearline.exchange;
 
 import org.jspecify.annotations.NullMarked;

@@ -7,8 +7,4 @@ package club.yearline.uploads;
  * @param mediaType its type, judged by content
  * @param bytes its content, a picture made anew; not copied, so not to be changed
  */
-public record Evidence(String name, String mediaType, byte[] bytes) {
-
-  /** What a browser may offer to choose from, as {@code accept} says it. */
-  public static final String ACCEPTED = "image/jpeg,image/png,image/webp,application/pdf";
-}
+public record Evidence(String name, String mediaType, byte[] bytes) {}

@@ -1,34 +1,32 @@
 package club.yearline.uploads;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.core.io.InputStreamSource;
 import org.springframework.stereotype.Component;
 
-/**
- * Where files are taken as evidence. Decoding costs much time and memory, so that few files are
- * worked on at a time and few may wait: whoever reads the catalogue comes first.
- */
+/** Where files are taken as evidence, and made small to be looked at in lists. */
 @Component
 public class EvidenceDesk {
 
-  /** How long somebody waits before being asked to come again. */
-  private static final int PATIENCE = 20;
-
   private static final int MAY_WAIT = 6;
+  private static final int PATIENCE = 20;
+  private static final int THUMBNAILS = 200;
 
-  private final Semaphore room;
-  private final Semaphore work;
+  private final Turns turns;
+  private final Cache<String, byte[]> thumbnails =
+      Caffeine.newBuilder().maximumSize(THUMBNAILS).build();
 
+  @Autowired
   EvidenceDesk() {
     this(Math.max(1, Runtime.getRuntime().availableProcessors() / 2));
   }
 
   EvidenceDesk(int atOnce) {
-    work = new Semaphore(atOnce, true);
-    room = new Semaphore(atOnce + MAY_WAIT);
+    turns = new Turns(atOnce, MAY_WAIT, PATIENCE);
   }
 
   /**
@@ -40,34 +38,27 @@ public class EvidenceDesk {
    *     wait already
    */
   public Evidence take(String name, InputStreamSource content) throws NotTaken, IOException {
-    if (!room.tryAcquire()) {
-      throw new NotTaken("busy");
-    }
-    try {
-      return takeInTurn(name, content);
-    } finally {
-      room.release();
-    }
+    return turns.take(
+        () -> {
+          try (InputStream in = content.getInputStream()) {
+            // One more than is taken, so that a longer file is seen to be longer.
+            return EvidenceReader.read(name, in.readNBytes(EvidenceReader.MOST_BYTES + 1));
+          }
+        });
   }
 
-  private Evidence takeInTurn(String name, InputStreamSource content) throws NotTaken, IOException {
-    if (!isMyTurn()) {
-      throw new NotTaken("busy");
+  /**
+   * A small JPEG of a picture that was taken before; the last few are kept.
+   *
+   * @param sha256 digest of its content, under which it is kept
+   * @throws NotTaken if it is no picture, or if too many wait already
+   */
+  public byte[] thumbnail(String sha256, byte[] picture) throws NotTaken, IOException {
+    byte[] known = thumbnails.getIfPresent(sha256);
+    if (known == null) {
+      known = turns.take(() -> Thumbnail.of(picture));
+      thumbnails.put(sha256, known);
     }
-    try (InputStream in = content.getInputStream()) {
-      // One more than is taken, so that a longer file is seen to be longer.
-      return EvidenceReader.read(name, in.readNBytes(EvidenceReader.MOST_BYTES + 1));
-    } finally {
-      work.release();
-    }
-  }
-
-  private boolean isMyTurn() {
-    try {
-      return work.tryAcquire(PATIENCE, TimeUnit.SECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
-    }
+    return known;
   }
 }

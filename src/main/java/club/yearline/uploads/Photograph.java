@@ -41,7 +41,7 @@ record Photograph(PictureType type, byte[] bytes) {
   static Photograph of(byte[] bytes, PictureType type, int mostBytes) throws NotTaken {
     BufferedImage decoded = Raster.decode(bytes, type, MOST_DOTS, Photograph::thinning);
     boolean clear = decoded.getColorModel().hasAlpha();
-    BufferedImage upright = upright(decoded, Turn.of(bytes), clear);
+    BufferedImage upright = upright(decoded, Turn.of(bytes), clear, LONGEST_SIDE);
     decoded.flush();
     if (clear || type == PictureType.PNG) {
       byte[] exact = png(upright);
@@ -52,16 +52,24 @@ record Photograph(PictureType type, byte[] bytes) {
     return new Photograph(PictureType.JPEG, jpeg(clear ? onWhite(upright) : upright));
   }
 
+  /** A small JPEG of what was made anew before, and so is upright. */
+  static byte[] small(BufferedImage decoded, int longestSide) {
+    boolean clear = decoded.getColorModel().hasAlpha();
+    BufferedImage drawn = upright(decoded, Turn.NONE, clear, longestSide);
+    return jpeg(clear ? onWhite(drawn) : drawn);
+  }
+
   private static int thinning(int width, int height) {
     int forMemory = (int) Math.ceil(Math.sqrt((double) width * height / HELD));
     return Math.max(1, Math.max(forMemory, Math.max(width, height) / LONGEST_SIDE));
   }
 
   /** Draws it anew, which also turns all kinds of colour into those of the web. */
-  private static BufferedImage upright(BufferedImage decoded, Turn turn, boolean clear) {
+  private static BufferedImage upright(
+      BufferedImage decoded, Turn turn, boolean clear, int longestSide) {
     int width = decoded.getWidth();
     int height = decoded.getHeight();
-    double scale = Math.min(1, LONGEST_SIDE / (double) Math.max(width, height));
+    double scale = Math.min(1, longestSide / (double) Math.max(width, height));
     BufferedImage drawn =
         blank(
             scaled(turn.isSideways() ? height : width, scale),
