@@ -76,19 +76,21 @@ class RecordSchemas implements ModelConverter {
     if (property == null) {
       return;
     }
-    Coded coded = component.getAnnotation(Coded.class);
-    if (coded != null) {
-      property.setEnum(null);
-      Stream.of(coded.value().getEnumConstants())
-          .map(RecordSchemas::code)
-          .forEach(property::addEnumItemObject);
-    }
+    addCodes(property, component.getAnnotation(Coded.class));
     boolean nullable = component.getAnnotatedType().isAnnotationPresent(Nullable.class);
-    if (nullable && writesNulls(component)) {
+    boolean always = !nullable || writesNulls(component);
+    if (nullable && always) {
       properties.put(name, orNull(property));
     }
-    if ((!nullable || writesNulls(component)) && !isRequired(model, name)) {
+    if (always && !isRequired(model, name)) {
       model.addRequiredItem(name);
+    }
+  }
+
+  private static void addCodes(Schema<Object> property, @Nullable Coded coded) {
+    if (coded != null) {
+      property.setEnum(
+          Stream.of(coded.value().getEnumConstants()).map(RecordSchemas::code).toList());
     }
   }
 

@@ -62,6 +62,16 @@ class DescriptionTest extends ApiCalls {
             "/api/v1/package");
   }
 
+  @Test
+  void everyReferenceLeadsSomewhere() {
+    List<JsonNode> references = contract.document().findValues("$ref");
+    assertThat(references).hasSizeGreaterThan(100);
+    for (JsonNode reference : references) {
+      JsonNode there = contract.document().at(reference.asString().substring(1));
+      assertThat(there.isMissingNode()).as(reference.asString()).isFalse();
+    }
+  }
+
   /** Members may be added, never renamed: the file lists those that programs rely on. */
   @Test
   void noMemberThatProgramsRelyOnIsRenamedOrChangesItsType() throws IOException {
