@@ -1,7 +1,7 @@
 package club.yearline.browse;
 
 import club.yearline.browse.FeaturePage.AnswerRow;
-import club.yearline.catalog.Reading;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Stretch;
@@ -11,7 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A feature's timeline as a table: a row for each stretch of years or serials. */
-record AnswerRows(Reading reading, Wording wording, RecordTexts texts) {
+record AnswerRows(Links links, Wording wording, RecordTexts texts) {
 
   List<AnswerRow> of(List<Line> lines) {
     List<AnswerRow> rows = new ArrayList<>();
@@ -27,8 +27,7 @@ record AnswerRows(Reading reading, Wording wording, RecordTexts texts) {
 
   private void add(Line line, YearSpan span, List<AnswerRow> rows) {
     String years = wording.years(span.firstYear(), span.lastYear());
-    String expected =
-        reading.link("/expected?variant=" + line.variant().key() + "&year=" + span.firstYear());
+    String expected = links.expected(line.variant().key(), span.firstYear(), null);
     if (span.answer().stretches().isEmpty()) {
       rows.add(row(line, years, expected, span.answer()));
     }
@@ -41,7 +40,7 @@ record AnswerRows(Reading reading, Wording wording, RecordTexts texts) {
   private AnswerRow row(Line line, String place, @Nullable String expected, Answer answer) {
     return new AnswerRow(
         line.variant().designation(),
-        reading.link("/variants/" + line.variant().key()),
+        links.variant(line.variant().key()),
         place,
         expected,
         answer.state().code(),

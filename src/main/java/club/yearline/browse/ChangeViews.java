@@ -6,7 +6,7 @@ import club.yearline.browse.ChangePage.PageLink;
 import club.yearline.browse.ChangePage.VersionItem;
 import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.History;
-import club.yearline.catalog.Reading;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.VersionSpan;
 import club.yearline.catalog.Wording;
 import club.yearline.citation.Citation;
@@ -40,30 +40,31 @@ class ChangeViews {
     this.history = history;
   }
 
-  ChangePage page(Change change, Reading reading) {
-    Catalogue catalogue = reading.catalogue();
+  ChangePage page(Change change, Links links) {
+    Catalogue catalogue = links.reading().catalogue();
     Feature feature = catalogue.feature(change.feature()).orElseThrow();
     return new ChangePage(
         change.title(),
         change.detail(),
-        new PageLink(feature.name(), reading.link("/features/" + feature.key())),
+        new PageLink(feature.name(), links.feature(feature.key())),
         change.offering().stream()
             .map(o -> new OfferedRow(wording.offered(feature, o), o.fit().code()))
             .toList(),
-        change.cutIns().stream().map(c -> row(change, c, reading)).toList(),
-        CitationLine.of(change.citations(), reading),
+        change.cutIns().stream().map(c -> row(change, c, links)).toList(),
+        CitationLine.of(change.citations(), links),
         grade(change, catalogue).code(),
         change.citations().stream().anyMatch(c -> !c.supports()),
-        findings.change(reading.catalogue(), change.key()).stream()
+        findings.change(links.reading().catalogue(), change.key()).stream()
             .map(f -> FindingLine.of(f, texts))
             .toList(),
-        versions(change.key(), reading));
+        versions(change.key(), links));
   }
 
-  private CutInRow row(Change change, CutIn cutIn, Reading reading) {
-    Variant variant = reading.catalogue().variant(cutIn.variant()).orElseThrow();
+  private CutInRow row(Change change, CutIn cutIn, Links links) {
+    Variant variant = links.reading().catalogue().variant(cutIn.variant()).orElseThrow();
     List<Change> order =
-        reading
+        links
+            .reading()
             .catalogue()
             .model(variant.key())
             .flatMap(m -> m.timeline(change.feature()))
@@ -71,12 +72,12 @@ class ChangeViews {
             .orElse(List.of());
     int place = order.indexOf(change);
     return new CutInRow(
-        new PageLink(variant.designation(), reading.link("/variants/" + variant.key())),
+        new PageLink(variant.designation(), links.variant(variant.key())),
         wording.cutIn(cutIn),
         window(text(cutIn.firstYear()), text(cutIn.settledYear())),
         window(cutIn.firstSerial(), cutIn.settledSerial()),
-        link(order, place - 1, reading),
-        link(order, place + 1, reading));
+        link(order, place - 1, links),
+        link(order, place + 1, links));
   }
 
   /** A window as recorded, a missing end shown as such. */
@@ -91,11 +92,10 @@ class ChangeViews {
     return year == null ? null : year.toString();
   }
 
-  private static @Nullable PageLink link(List<Change> order, int place, Reading reading) {
+  private static @Nullable PageLink link(List<Change> order, int place, Links links) {
     return place < 0 || place >= order.size()
         ? null
-        : new PageLink(
-            order.get(place).title(), reading.link("/changes/" + order.get(place).key()));
+        : new PageLink(order.get(place).title(), links.change(order.get(place).key()));
   }
 
   private static Grade grade(Change change, Catalogue catalogue) {
@@ -107,15 +107,16 @@ class ChangeViews {
   }
 
   /** Versions up to the revision read, newest first. */
-  private List<VersionItem> versions(String key, Reading reading) {
-    EntryFields fields = new EntryFields(new PartWords(reading.catalogue(), wording, texts));
+  private List<VersionItem> versions(String key, Links links) {
+    EntryFields fields =
+        new EntryFields(new PartWords(links.reading().catalogue(), wording, texts));
     List<VersionItem> items = new ArrayList<>();
     VersionSpan previous = null;
     for (VersionSpan span : history.of(EntryKind.CHANGE, key)) {
-      if (span.since() > reading.revision()) {
+      if (span.since() > links.reading().revision()) {
         break;
       }
-      items.add(item(previous, span, fields, reading));
+      items.add(item(previous, span, fields, links));
       previous = span;
     }
     Collections.reverse(items);
@@ -123,16 +124,16 @@ class ChangeViews {
   }
 
   private VersionItem item(
-      @Nullable VersionSpan previous, VersionSpan span, EntryFields fields, Reading reading) {
-    boolean ended = !span.isOpen() && span.until() <= reading.revision();
+      @Nullable VersionSpan previous, VersionSpan span, EntryFields fields, Links links) {
+    boolean ended = !span.isOpen() && span.until() <= links.reading().revision();
     return new VersionItem(
-        revision(span.since(), reading),
-        ended ? revision(span.until(), reading) : null,
+        revision(span.since(), links),
+        ended ? revision(span.until(), links) : null,
         previous == null ? List.of() : fields.differences(previous.entry(), span.entry()),
         previous == null);
   }
 
-  private PageLink revision(int number, Reading reading) {
-    return new PageLink(texts.get("revision.number", number), reading.link("/revisions/" + number));
+  private PageLink revision(int number, Links links) {
+    return new PageLink(texts.get("revision.number", number), links.at("/revisions/" + number));
   }
 }

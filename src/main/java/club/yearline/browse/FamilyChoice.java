@@ -1,6 +1,6 @@
 package club.yearline.browse;
 
-import club.yearline.catalog.Reading;
+import club.yearline.catalog.Links;
 import club.yearline.effectivity.Family;
 import club.yearline.effectivity.Feature;
 import club.yearline.web.Refusal;
@@ -28,7 +28,7 @@ record FamilyChoice(List<Line> lines, List<Link> links) {
    */
   record Link(String name, String href, boolean here) {}
 
-  static FamilyChoice of(List<Line> all, @Nullable String asked, Feature feature, Reading reading) {
+  static FamilyChoice of(List<Line> all, @Nullable String asked, Feature feature, Links links) {
     if (asked == null && all.size() <= MOST) {
       return new FamilyChoice(all, List.of());
     }
@@ -37,17 +37,17 @@ record FamilyChoice(List<Line> lines, List<Link> links) {
     if (lines.isEmpty()) {
       throw Refusal.notFound("feature-not-in-family", feature.name(), shown);
     }
-    return new FamilyChoice(lines, links(all, shown, feature, reading));
+    return new FamilyChoice(lines, links(all, shown, feature, links));
   }
 
-  private static List<Link> links(List<Line> all, String shown, Feature feature, Reading reading) {
+  private static List<Link> links(List<Line> all, String shown, Feature feature, Links links) {
     List<Family> families = all.stream().map(Line::family).distinct().toList();
     return families.stream()
         .map(
             f ->
                 new Link(
                     f.name(),
-                    reading.link("/features/" + feature.key() + "?family=" + f.key()),
+                    links.at("/features/" + feature.key() + "?family=" + f.key()),
                     f.key().equals(shown)))
         .toList();
   }

@@ -40,7 +40,7 @@ class FamilyPage {
     model.addAttribute("chart", new FamilyChart(view, words).draw());
     model.addAttribute("chapters", FamilyFeatures.of(view, chapters));
     model.addAttribute("series", view.series());
-    model.addAttribute("citations", Cited.of(view.citations(), reading.catalogue(), links));
+    model.addAttribute("citations", CitationLine.of(view.citations(), links));
     model.addAttribute(
         "trail",
         List.of(

@@ -4,7 +4,7 @@ import club.yearline.browse.FeatureChart.Caption;
 import club.yearline.browse.FeatureChart.Part;
 import club.yearline.browse.FeatureChart.Row;
 import club.yearline.browse.FeatureChart.Span;
-import club.yearline.catalog.Reading;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Answer;
 import club.yearline.effectivity.Change;
@@ -30,7 +30,7 @@ final class FeatureDrawing {
 
   private final Feature feature;
   private final List<Line> lines;
-  private final Reading reading;
+  private final Links links;
   private final Wording wording;
   private final RecordTexts texts;
   private final Filling filling;
@@ -39,10 +39,10 @@ final class FeatureDrawing {
   private double y = TOP;
 
   private FeatureDrawing(
-      Feature feature, List<Line> lines, Reading reading, Wording wording, RecordTexts texts) {
+      Feature feature, List<Line> lines, Links links, Wording wording, RecordTexts texts) {
     this.feature = feature;
     this.lines = lines;
-    this.reading = reading;
+    this.links = links;
     this.wording = wording;
     this.texts = texts;
     List<Change> changes = ChangeOrder.merged(lines);
@@ -54,11 +54,11 @@ final class FeatureDrawing {
 
   /** The drawing; empty where no variant has a year of production to draw. */
   static Optional<FeatureChart> of(
-      Feature feature, List<Line> lines, Reading reading, Wording wording, RecordTexts texts) {
+      Feature feature, List<Line> lines, Links links, Wording wording, RecordTexts texts) {
     List<Line> drawn = lines.stream().filter(l -> !l.spans().isEmpty()).toList();
     return drawn.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FeatureDrawing(feature, drawn, reading, wording, texts).draw());
+        : Optional.of(new FeatureDrawing(feature, drawn, links, wording, texts).draw());
   }
 
   private boolean needsBands() {
@@ -132,8 +132,7 @@ final class FeatureDrawing {
     List<Part> parts = parts(answer, frame);
     List<Caption> notes = new ArrayList<>();
     below(answer, parts, state).forEach(n -> notes.add(lanes.place(frame, n)));
-    String href =
-        reading.link("/expected?variant=" + line.variant().key() + "&year=" + span.firstYear());
+    String href = links.expected(line.variant().key(), span.firstYear(), null);
     return new Span(words, href, parts, notes);
   }
 

@@ -1,9 +1,11 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.effectivity.Feature;
 import club.yearline.web.Crumb;
 import club.yearline.web.Refusal;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -29,13 +31,14 @@ class FeaturePages {
       @PathVariable String key,
       @RequestParam(required = false) @Nullable String family,
       Reading reading,
+      HttpServletRequest request,
       Model model) {
     Feature feature =
         reading
             .catalogue()
             .feature(key)
             .orElseThrow(() -> Refusal.notFound("unknown-feature", key));
-    model.addAttribute("page", views.page(feature, family, reading));
+    model.addAttribute("page", views.page(feature, family, Links.of(reading, request)));
     model.addAttribute(
         "trail",
         List.of(new Crumb(texts.get("crumb.home"), reading.link("/")), Crumb.here(feature.name())));

@@ -7,7 +7,6 @@ import club.yearline.browse.FeaturePage.ValueCard;
 import club.yearline.catalog.Chapters;
 import club.yearline.catalog.FindingsOf;
 import club.yearline.catalog.Links;
-import club.yearline.catalog.Reading;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Change;
 import club.yearline.effectivity.CutIn;
@@ -46,9 +45,9 @@ class FeatureViews {
    * @param family key of the one family to show; null for all, or for the first if all together
    *     would make too heavy a page
    */
-  FeaturePage page(Feature feature, @Nullable String family, Reading reading) {
-    List<Line> all = Line.of(feature, reading.catalogue());
-    FamilyChoice choice = FamilyChoice.of(all, family, feature, reading);
+  FeaturePage page(Feature feature, @Nullable String family, Links links) {
+    List<Line> all = Line.of(feature, links.reading().catalogue());
+    FamilyChoice choice = FamilyChoice.of(all, family, feature, links);
     List<Line> lines = choice.lines();
     List<Change> changes = ChangeOrder.merged(lines);
     return new FeaturePage(
@@ -58,39 +57,39 @@ class FeatureViews {
         feature.unit(),
         "records.visibility." + feature.visibility().code(),
         "records.exchange." + feature.exchange().code(),
-        feature.values().stream().map(v -> card(v, reading)).toList(),
+        feature.values().stream().map(v -> card(v, links)).toList(),
         choice.links(),
-        FeatureDrawing.of(feature, lines, reading, wording, texts).orElse(null),
-        new AnswerRows(reading, wording, texts).of(lines),
-        changes.stream().map(c -> item(feature, c, lines, reading)).toList(),
+        FeatureDrawing.of(feature, lines, links, wording, texts).orElse(null),
+        new AnswerRows(links, wording, texts).of(lines),
+        changes.stream().map(c -> item(feature, c, lines, links)).toList(),
         lines.stream()
             .flatMap(l -> l.timeline().retrofits().stream())
-            .map(r -> item(feature, r, reading))
+            .map(r -> item(feature, r, links))
             .toList(),
-        CitationLine.of(feature.citations(), reading),
-        findings.feature(reading.catalogue(), feature.key()).stream()
+        CitationLine.of(feature.citations(), links),
+        findings.feature(links.reading().catalogue(), feature.key()).stream()
             .map(f -> FindingLine.of(f, texts))
             .toList());
   }
 
-  private static ValueCard card(FeatureValue value, Reading reading) {
+  private static ValueCard card(FeatureValue value, Links links) {
     Optional<Picture> picture =
-        Optional.ofNullable(value.picture()).flatMap(reading.catalogue()::picture);
+        Optional.ofNullable(value.picture()).flatMap(links.reading().catalogue()::picture);
     return new ValueCard(
         value.label(),
         value.cue(),
-        picture.map(new Links(reading, "")::picture).orElse(null),
+        picture.map(links::picture).orElse(null),
         picture.isEmpty() ? null : value.pictureCredit(),
         picture.map(p -> p.mediaType().equals("image/svg+xml")).orElse(false));
   }
 
-  private ChangeItem item(Feature feature, Change change, List<Line> lines, Reading reading) {
+  private ChangeItem item(Feature feature, Change change, List<Line> lines, Links links) {
     return new ChangeItem(
         change.title(),
-        reading.link("/changes/" + change.key()),
+        links.change(change.key()),
         wording.offering(feature, change.offering()),
         cutIns(change, lines),
-        CitationLine.of(change.citations(), reading),
+        CitationLine.of(change.citations(), links),
         change.citations().stream().anyMatch(c -> !c.supports()));
   }
 
@@ -110,16 +109,16 @@ class FeatureViews {
         .toList();
   }
 
-  private RetrofitItem item(Feature feature, Retrofit retrofit, Reading reading) {
+  private RetrofitItem item(Feature feature, Retrofit retrofit, Links links) {
     String variant = retrofit.variant();
     return new RetrofitItem(
         wording.value(feature, retrofit.value()),
-        reading.catalogue().variant(variant).map(Variant::designation).orElse(variant),
-        reading.link("/variants/" + variant),
+        links.reading().catalogue().variant(variant).map(Variant::designation).orElse(variant),
+        links.variant(variant),
         new Ranges(wording, texts).of(retrofit),
         retrofit.document(),
-        reading.catalogue().isMandatory(retrofit),
+        links.reading().catalogue().isMandatory(retrofit),
         retrofit.note(),
-        CitationLine.of(retrofit.citations(), reading));
+        CitationLine.of(retrofit.citations(), links));
   }
 }

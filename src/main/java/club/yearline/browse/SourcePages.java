@@ -1,10 +1,12 @@
 package club.yearline.browse;
 
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.citation.Source;
 import club.yearline.effectivity.SourceEntry;
 import club.yearline.web.Crumb;
 import club.yearline.web.Refusal;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -24,8 +26,8 @@ class SourcePages {
   }
 
   @GetMapping("/sources")
-  String library(Reading reading, Model model) {
-    model.addAttribute("lists", views.library(reading));
+  String library(Reading reading, HttpServletRequest request, Model model) {
+    model.addAttribute("lists", views.library(Links.of(reading, request)));
     model.addAttribute(
         "trail",
         List.of(
@@ -35,14 +37,15 @@ class SourcePages {
   }
 
   @GetMapping("/sources/{key}")
-  String source(@PathVariable String key, Reading reading, Model model) {
+  String source(
+      @PathVariable String key, Reading reading, HttpServletRequest request, Model model) {
     Source source =
         reading
             .catalogue()
             .source(key)
             .map(SourceEntry::source)
             .orElseThrow(() -> Refusal.notFound("unknown-source", key));
-    model.addAttribute("page", views.page(source, reading));
+    model.addAttribute("page", views.page(source, Links.of(reading, request)));
     model.addAttribute(
         "trail",
         List.of(

@@ -2,7 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.catalog.CitedBy;
 import club.yearline.catalog.CitedBy.Mention;
-import club.yearline.catalog.Reading;
+import club.yearline.catalog.Links;
 import club.yearline.citation.Source;
 import club.yearline.citation.SourceKind;
 import club.yearline.effectivity.EntryKind;
@@ -31,10 +31,10 @@ class SourceViews {
   }
 
   /** The library, by kind, best evidence first. */
-  List<SourceList> library(Reading reading) {
-    CitedBy citedBy = CitedBy.of(reading.catalogue());
+  List<SourceList> library(Links links) {
+    CitedBy citedBy = CitedBy.of(links.reading().catalogue());
     Map<SourceKind, List<Source>> byKind =
-        reading.catalogue().records().sources().stream()
+        links.reading().catalogue().records().sources().stream()
             .map(SourceEntry::source)
             .sorted(Comparator.comparing(Source::title).thenComparing(Source::key))
             .collect(Collectors.groupingBy(Source::kind, TreeMap::new, Collectors.toList()));
@@ -45,14 +45,14 @@ class SourceViews {
                 new SourceList(
                     "records.source-kind." + kind.code(),
                     kind.grade().code(),
-                    sources.stream().map(s -> item(s, citedBy, reading)).toList())));
+                    sources.stream().map(s -> item(s, citedBy, links)).toList())));
     return lists;
   }
 
-  private SourceList.Item item(Source source, CitedBy citedBy, Reading reading) {
+  private SourceList.Item item(Source source, CitedBy citedBy, Links links) {
     return new SourceList.Item(
         source.title(),
-        reading.link("/sources/" + source.key()),
+        links.source(source.key()),
         source.identifier(),
         source.author(),
         date(source.issued()),
@@ -65,9 +65,9 @@ class SourceViews {
   }
 
   /** One source. */
-  SourcePage page(Source source, Reading reading) {
+  SourcePage page(Source source, Links links) {
     Map<EntryKind, List<Mention>> byKind =
-        CitedBy.of(reading.catalogue()).source(source.key()).stream()
+        CitedBy.of(links.reading().catalogue()).source(source.key()).stream()
             .collect(
                 Collectors.groupingBy(c -> c.entry().kind(), TreeMap::new, Collectors.toList()));
     return new SourcePage(
@@ -81,26 +81,26 @@ class SourceViews {
         source.url(),
         source.accessed() == null ? null : source.accessed().toString(),
         source.note(),
-        byKind.entrySet().stream().map(e -> group(e.getKey(), e.getValue(), reading)).toList());
+        byKind.entrySet().stream().map(e -> group(e.getKey(), e.getValue(), links)).toList());
   }
 
-  private SourcePage.Group group(EntryKind kind, List<Mention> cited, Reading reading) {
-    List<SourcePage.Item> items = cited.stream().limit(SHOWN).map(c -> item(c, reading)).toList();
+  private SourcePage.Group group(EntryKind kind, List<Mention> cited, Links links) {
+    List<SourcePage.Item> items = cited.stream().limit(SHOWN).map(c -> item(c, links)).toList();
     return new SourcePage.Group(
         "records.kind." + kind.code() + ".many", items, cited.size() - items.size());
   }
 
-  private SourcePage.Item item(Mention cited, Reading reading) {
-    EntryNames names = new EntryNames(reading.catalogue(), texts);
+  private SourcePage.Item item(Mention cited, Links links) {
+    EntryNames names = new EntryNames(links.reading().catalogue(), texts);
     String only = cited.citation().variant();
     return new SourcePage.Item(
         names.name(cited.entry()),
-        reading.link(names.path(cited.entry())),
+        links.at(names.path(cited.entry())),
         cited.citation().locator(),
         cited.citation().supports(),
         only == null
             ? null
-            : reading.catalogue().variant(only).map(Variant::designation).orElse(only),
+            : links.reading().catalogue().variant(only).map(Variant::designation).orElse(only),
         cited.citation().note());
   }
 }

@@ -41,7 +41,7 @@ class VariantPage {
     model.addAttribute("years", new YearlyChanges(variant, links, words, wording).newestFirst());
     model.addAttribute("before", lineage.before(variant.variant()));
     model.addAttribute("after", lineage.after(variant.variant()));
-    model.addAttribute("citations", Cited.of(variant.variant().citations(), catalogue, links));
+    model.addAttribute("citations", CitationLine.of(variant.variant().citations(), links));
     model.addAttribute("trail", trail(variant, reading));
     return "browse/variant";
   }

@@ -202,7 +202,7 @@ class BrowsePagesTest {
   void aSourceIsListedOnceAndOnlyADisputedOneAsDisputed() throws Exception {
     Document page = page("/families/turnstone");
     assertThat(page.select("#sources + ul li").eachText())
-        .containsExactly("Turnstone maintenance manual 2-14 Evidence: maker or authority");
+        .containsExactly("Turnstone maintenance manual, 2-14 Maintenance manual");
   }
 
   @Test

@@ -9,6 +9,7 @@ import club.yearline.browse.FeatureChart.Part;
 import club.yearline.browse.FeatureChart.Row;
 import club.yearline.browse.FeatureChart.Span;
 import club.yearline.browse.FeatureChart.Tag;
+import club.yearline.catalog.Links;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshot;
@@ -116,7 +117,7 @@ class FeatureDrawingTest {
     Feature lone = Sample.choice("lone", "a", "b");
     assertThat(
             FeatureDrawing.of(
-                lone, List.of(), reading(Catalogue.EMPTY), Texts.WORDING, Texts.RECORDS))
+                lone, List.of(), links(Catalogue.EMPTY), Texts.WORDING, Texts.RECORDS))
         .isEmpty();
   }
 
@@ -160,11 +161,11 @@ class FeatureDrawingTest {
   private static FeatureChart chart(Catalogue catalogue, String key) {
     Feature feature = catalogue.feature(key).orElseThrow();
     return FeatureDrawing.of(
-            feature, Line.of(feature, catalogue), reading(catalogue), Texts.WORDING, Texts.RECORDS)
+            feature, Line.of(feature, catalogue), links(catalogue), Texts.WORDING, Texts.RECORDS)
         .orElseThrow();
   }
 
-  private static Reading reading(Catalogue catalogue) {
-    return new Reading(new Snapshot(Revision.NONE, catalogue), 3);
+  private static Links links(Catalogue catalogue) {
+    return new Links(new Reading(new Snapshot(Revision.NONE, catalogue), 3), "");
   }
 }
