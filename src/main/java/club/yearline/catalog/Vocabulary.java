@@ -21,7 +21,7 @@ final class Vocabulary {
   /** More words than these that begin alike say nothing about what is meant. */
   private static final int MOST_BEGINNINGS = 500;
 
-  private static final int SHORTEST_WITH_SLIP = 4;
+  private static final int SHORTEST_WITH_SLIP = 3;
   private static final int SHORTEST_WITH_TWO = 8;
 
   private final List<Named> named;
