@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Requests per second of /api/v1/expected and /expected against bare ones in the same process: an
-# endpoint that serialises an equally large constant record, a template page of constant rows. In
-# turns, after a warm-up; about eight minutes. Needs curl and wrk (Debian: apt-get install wrk).
+# endpoint that serialises an equally large constant record; template pages of constant rows, the
+# same rows and plainer ones. In turns, after a warm-up; about ten minutes. Needs curl and wrk (Debian: apt-get install wrk).
 set -euo pipefail
 source "$(dirname "$0")/common.sh"
 command -v wrk >/dev/null || { echo "Please install wrk (Debian: apt-get install wrk)" >&2; exit 2; }
@@ -26,32 +26,40 @@ curl -sf "$site/expected/bare/prepare?serial=$serial"
 api=$site/api/v1/expected?serial=$serial
 page=$site/expected?serial=$serial
 # Nothing may answer from a store: every answer is a 200 with its whole body, not compressed.
-for url in "$api" "$site/api/v1/bare" "$page" "$site/expected/bare/features" "$site/expected/bare/lines"; do
+for url in "$api" "$site/api/v1/bare" "$page" "$site/expected/bare/same" "$site/expected/bare/lines" "$site/expected/bare/features"; do
   curl -sf -o /dev/null -w "%{http_code} %{size_download} bytes  $url\n" "$url"
 done
 
-load() { # URL SECONDS -> requests per second; stops at any answer that is not a 200
-  local out
+used() { awk '{ print $14 + $15 }' "/proc/$server/stat"; }
+
+load() { # URL SECONDS -> requests per second, and the server's processor time for each in µs
+  local out before
+  before=$(used)
   out=$(wrk -t1 -c4 -d"$2s" "$1")
   if grep -q "Non-2xx\|Socket errors" <<<"$out"; then echo "$out" >&2; exit 1; fi
-  awk '/Requests\/sec/ { print $2 }' <<<"$out"
+  awk -v ticks=$(($(used) - before)) -v second="$(getconf CLK_TCK)" \
+    '/ requests in / { n = $1 } /Requests\/sec/ { print $2, ticks / second / n * 1e6 }' <<<"$out"
 }
 
 compare() { # NAME URL BARE-URL
   load "$2" "$warmup" >/dev/null
   load "$3" "$warmup" >/dev/null
-  local ratios=() a b
+  local ratios=() costs=() a b
   for _ in $(seq "$rounds"); do
     a=$(load "$2" "$seconds")
     b=$(load "$3" "$seconds")
-    ratios+=("$(awk "BEGIN { print $a / $b }")")
-    echo "  $1: $a against $b requests/s"
+    ratios+=("$(awk '{ print $1 / $3 }' <<<"$a $b")")
+    # Where others use the processor too, time spent tells more than answers given.
+    costs+=("$(awk '{ print $4 / $2 }' <<<"$a $b")")
+    echo "  $1: ${a% *} against ${b% *} requests/s, ${a#* } against ${b#* } µs of processor"
   done
-  echo "$1: $(printf '%s\n' "${ratios[@]}" | median) times (median of $rounds)"
+  echo "$1: $(printf '%s\n' "${ratios[@]}" | median) times the requests per second" \
+    "($(printf '%s\n' "${costs[@]}" | median) by processor time; medians of $rounds)"
 }
 
 machine
 compare "/api/v1/expected against the constant record" "$api" "$site/api/v1/bare"
-compare "/expected against a page with a row for each feature" "$page" "$site/expected/bare/features"
-compare "/expected against a page with a row for all it lists" "$page" "$site/expected/bare/lines"
+compare "/expected against the same rows, constant" "$page" "$site/expected/bare/same"
+compare "/expected against a plain table, a row for all it lists" "$page" "$site/expected/bare/lines"
+compare "/expected against a plain table, a row for each feature" "$page" "$site/expected/bare/features"
 machine

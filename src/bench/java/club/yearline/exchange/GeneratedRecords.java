@@ -15,8 +15,9 @@ public final class GeneratedRecords {
 
   /** The entries of a catalogue of so many families; each variant has 60 features. */
   public static Records of(int families) {
-    List<Feature> features = new GeneratedFeatures(SEED).make();
-    List<Entry> entries = new ArrayList<>(features);
+    GeneratedLibrary library = new GeneratedLibrary(new GeneratedFeatures(SEED).make());
+    List<Feature> features = library.features();
+    List<Entry> entries = new ArrayList<>(library.make().entries());
     for (int i = 0; i < families; i++) {
       entries.addAll(new GeneratedFamily(SEED, i, features).make().entries());
     }

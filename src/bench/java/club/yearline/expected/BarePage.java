@@ -8,30 +8,37 @@ import club.yearline.effectivity.Located;
 import club.yearline.effectivity.Question;
 import club.yearline.web.Phrases;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
+import org.springframework.ui.ExtendedModelMap;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
 /**
- * What the page {@code /expected} is measured against: the same framework and filters, and plain
- * tables of ready texts without our page frame. One has a row for each feature, the other a row for
- * everything that the real page lists: features, values, retrofits, changes, citations, notes. It
- * lies under the same path so that the same filters apply.
+ * What the page {@code /expected} is measured against, with the same framework and filters, from
+ * texts that were taken once from a real answer: its own template, which renders as many and the
+ * same rows; and plain tables without our page frame, one with a row for everything that the real
+ * page lists (features, values, retrofits, changes, citations, notes), one with a row for each
+ * feature. They lie under the same path so that the same filters apply.
  */
 @Controller
 class BarePage {
 
+  private final ExpectedController real;
   private final Chapters chapters;
   private final Wording wording;
   private final Phrases phrases;
   private List<Cells> features = List.of();
   private List<Cells> everything = List.of();
+  private Map<String, Object> constant = Map.of();
 
-  BarePage(Chapters chapters, Wording wording, Phrases phrases) {
+  BarePage(ExpectedController real, Chapters chapters, Wording wording, Phrases phrases) {
+    this.real = real;
     this.chapters = chapters;
     this.wording = wording;
     this.phrases = phrases;
@@ -43,7 +50,10 @@ class BarePage {
   /** Takes the texts of a real answer, once, to be printed ever after. */
   @GetMapping("/expected/bare/prepare")
   synchronized ResponseEntity<String> prepare(
-      @RequestParam String serial, Reading reading, HttpServletRequest request) {
+      @RequestParam String serial,
+      Reading reading,
+      HttpServletRequest request,
+      HttpServletResponse response) {
     Located located = reading.catalogue().locate(new Question(null, null, serial));
     if (!(located instanceof Located.Found found)) {
       return ResponseEntity.notFound().build();
@@ -53,7 +63,16 @@ class BarePage {
     List<Row> rows = sheet.groups().stream().flatMap(g -> g.rows().stream()).toList();
     features = rows.stream().map(BarePage::feature).toList();
     everything = rows.stream().flatMap(r -> lines(r).stream()).toList();
+    Model model = new ExtendedModelMap();
+    real.expected(new Asked(serial, null, null), "chapter", reading, request, response, model);
+    constant = model.asMap();
     return ResponseEntity.ok(features.size() + " features, " + everything.size() + " lines\n");
+  }
+
+  @GetMapping("/expected/bare/same")
+  String same(Model model) {
+    model.addAllAttributes(constant);
+    return "expected/expected";
   }
 
   @GetMapping("/expected/bare/features")

@@ -36,7 +36,8 @@ final class Application {
             .web(WebApplicationType.NONE)
             .bannerMode(Banner.Mode.OFF)
             .logStartupInfo(false)
-            .properties("logging.level.root=warn", "spring.jmx.enabled=false")
+            .properties(
+                "logging.level.root=warn", "spring.jmx.enabled=false", "yearline.watch=false")
             .run(settings)) {
       return work.with(context);
     } finally {

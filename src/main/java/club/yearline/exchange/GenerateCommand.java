@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Writes a large invented catalogue as a data package, for measuring; equal seeds make equal"
           + " bytes. Needs no database.",
-      "A family makes close to 1,000 rows; a package may have 1,000,000."
+      "A family makes 999 rows, what they share 1,000; a package may have 1,000,000."
     },
     mixinStandardHelpOptions = true)
 final class GenerateCommand implements Callable<Integer> {

@@ -72,8 +72,9 @@ final class Generator {
         tables.put(table, writer);
         writer.row(table.header());
       }
-      List<Feature> features = new GeneratedFeatures(seed).make();
-      write(Records.of(features, List.of()), tables);
+      GeneratedLibrary library = new GeneratedLibrary(new GeneratedFeatures(seed).make());
+      List<Feature> features = library.features();
+      write(library.make(), tables);
       for (int i = 0; i < families; i++) {
         write(new GeneratedFamily(seed, i, features).make(), tables);
         notice(i + 1);
