@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.State;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class EngineBenchmark {
 
-  private static final String VARIANT = "f0000-b";
+  static final String VARIANT = "f0000-b";
   private static final int FEATURES = 60;
 
   /** More than the caches of a processor hold of a large catalogue. */
