@@ -36,6 +36,14 @@ record Watched(Kind kind, String key) {
     }
   }
 
+  /** Reads what {@link #toString} wrote. */
+  static Optional<Watched> parse(String text) {
+    int space = text.indexOf(' ');
+    return space < 0
+        ? Optional.empty()
+        : Kind.of(text.substring(0, space)).map(k -> new Watched(k, text.substring(space + 1)));
+  }
+
   static Watched family(String key) {
     return new Watched(Kind.FAMILY, key);
   }
