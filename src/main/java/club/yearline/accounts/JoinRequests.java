@@ -6,8 +6,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.GeneratedKeyHolder;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
 
 /** Who asks to join. */
 @Repository
@@ -20,21 +23,25 @@ class JoinRequests {
   private static final int MOST_OPEN = 200;
 
   private final JdbcClient jdbc;
+  private final ApplicationEventPublisher events;
 
-  JoinRequests(JdbcClient jdbc) {
+  JoinRequests(JdbcClient jdbc, ApplicationEventPublisher events) {
     this.jdbc = jdbc;
+    this.events = events;
   }
 
   /** Somebody who asks to join. */
   record JoinRequest(long id, String name, String email, String note, Instant askedAt) {}
 
   /** Adds a request unless one of the same address waits already, or too many do. */
-  void add(String name, EmailAddress email, String note) {
+  @Transactional
+  public void add(String name, EmailAddress email, String note) {
     List<JoinRequest> open = open();
     boolean waits = open.stream().anyMatch(r -> r.email().equalsIgnoreCase(email.text()));
     if (waits || open.size() >= MOST_OPEN) {
       return;
     }
+    GeneratedKeyHolder key = new GeneratedKeyHolder();
     jdbc.sql(
             """
             insert into join_request (name, email, note, state, asked_at)
@@ -44,7 +51,11 @@ class JoinRequests {
         .param("email", email.text())
         .param("note", note)
         .param("now", Accounts.now())
-        .update();
+        .update(key, "id");
+    Number id = key.getKey();
+    if (id != null) {
+      events.publishEvent(new JoinAsked(id.longValue()));
+    }
   }
 
   List<JoinRequest> open() {

@@ -4,6 +4,7 @@ import club.yearline.accounts.OneTimeLink.Kind;
 import club.yearline.web.Refusal;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -19,6 +20,7 @@ class Membership {
   private final Sessions sessions;
   private final JoinRequests requests;
   private final SecurityLog log;
+  private final ApplicationEventPublisher events;
 
   Membership(
       Accounts accounts,
@@ -27,7 +29,8 @@ class Membership {
       Devices devices,
       Sessions sessions,
       JoinRequests requests,
-      SecurityLog log) {
+      SecurityLog log,
+      ApplicationEventPublisher events) {
     this.accounts = accounts;
     this.links = links;
     this.factors = factors;
@@ -35,6 +38,7 @@ class Membership {
     this.sessions = sessions;
     this.requests = requests;
     this.log = log;
+    this.events = events;
   }
 
   /** What a new person says. The password is hashed already. */
@@ -110,6 +114,7 @@ class Membership {
     links.forget(account.id(), account.email());
     requests.forget(account.email());
     accounts.close(account.id());
+    events.publishEvent(new AccountClosed(account.id()));
     log.add(SecurityEvent.Kind.ACCOUNT_CLOSED, by.id(), account.id(), from, null);
   }
 
