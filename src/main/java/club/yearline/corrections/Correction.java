@@ -19,9 +19,12 @@ import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.hibernate.Hibernate;
 import org.hibernate.annotations.OptimisticLock;
 import org.jspecify.annotations.Nullable;
 
@@ -96,8 +99,13 @@ class Correction {
 
   /** Proposes something for an entry, in place of what it proposed for it so far. */
   void propose(Actor actor, Proposal proposal) {
+    propose(actor, List.of(proposal));
+  }
+
+  /** The same for many entries at once. */
+  void propose(Actor actor, List<Proposal> proposals) {
     requireWriting(actor);
-    put(proposal);
+    put(proposals);
   }
 
   /** No longer proposes anything for an entry. */
@@ -160,7 +168,7 @@ class Correction {
             .findFirst()
             .orElseThrow(() -> Denials.unready("mend-foreign"));
     events.add(CorrectionEvent.mended(moderator.id(), edit.proposal()));
-    put(proposal);
+    put(List.of(proposal));
   }
 
   /** Gives it back to its author with what to improve. */
@@ -246,9 +254,9 @@ class Correction {
     return edits.stream().filter(e -> e.ref().equals(ref)).map(ProposedEdit::proposal).findFirst();
   }
 
-  /** How many entries it changes. */
+  /** How many entries it changes; does not read them, since a data package may have thousands. */
   int size() {
-    return edits.size();
+    return Hibernate.size(edits);
   }
 
   List<Ground> grounds() {
@@ -339,11 +347,19 @@ class Correction {
     decidedAt = changedAt;
   }
 
-  private void put(Proposal proposal) {
-    Optional<ProposedEdit> known =
-        edits.stream().filter(e -> e.ref().equals(proposal.ref())).findFirst();
-    known.ifPresentOrElse(
-        edit -> edit.become(proposal), () -> edits.add(ProposedEdit.of(proposal)));
+  private void put(List<Proposal> proposals) {
+    Map<EntryRef, ProposedEdit> known = new HashMap<>();
+    edits.forEach(edit -> known.put(edit.ref(), edit));
+    for (Proposal proposal : proposals) {
+      ProposedEdit edit = known.get(proposal.ref());
+      if (edit == null) {
+        edit = ProposedEdit.of(proposal);
+        known.put(proposal.ref(), edit);
+        edits.add(edit);
+      } else {
+        edit.become(proposal);
+      }
+    }
     touch();
   }
 

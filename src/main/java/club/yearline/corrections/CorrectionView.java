@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param origin code of where it comes from
  * @param revision the revision that it became; null where it is none
  * @param entries what it does to each entry
+ * @param more how many entries are not listed
  * @param grounds what it stands on
  * @param attached photographs and documents
  * @param events what happened, oldest first
@@ -34,6 +35,7 @@ record CorrectionView(
     String origin,
     @Nullable Integer revision,
     List<EntryLine> entries,
+    int more,
     List<GroundLine> grounds,
     Attached attached,
     List<EventLine> events,

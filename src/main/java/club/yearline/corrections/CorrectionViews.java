@@ -14,6 +14,7 @@ import club.yearline.corrections.CorrectionView.Line;
 import club.yearline.corrections.CorrectionView.May;
 import club.yearline.corrections.CorrectionView.Outlook;
 import club.yearline.effectivity.EntryKind;
+import club.yearline.effectivity.Finding;
 import club.yearline.effectivity.SourceEntry;
 import club.yearline.tables.Sheet;
 import club.yearline.web.Pages;
@@ -22,7 +23,6 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,6 +40,9 @@ class CorrectionViews {
 
   private static final int IN_A_LIST = 40;
   private static final int MOST_PAGES = 10_000;
+
+  /** Entries and findings that are listed; a data package may bring thousands of each. */
+  static final int SHOWN = 200;
 
   private final Corrections corrections;
   private final CorrectionFiles files;
@@ -95,6 +98,7 @@ class CorrectionViews {
         correction.origin().code(),
         correction.revision().orElse(null),
         review == null ? entries(correction) : entries(review),
+        Math.max(0, correction.size() - SHOWN),
         correction.grounds().stream().map(g -> ground(g, correction)).toList(),
         new Attached(
             files.list(id, CorrectionFile.Purpose.EVIDENCE),
@@ -165,7 +169,7 @@ class CorrectionViews {
   // Entries
 
   private List<EntryLine> entries(Review review) {
-    return review.candidate().pieces().stream().map(this::entry).toList();
+    return review.candidate().pieces().stream().limit(SHOWN).map(this::entry).toList();
   }
 
   private EntryLine entry(Candidate.Piece piece) {
@@ -194,6 +198,7 @@ class CorrectionViews {
   /** What was proposed, where nothing can come of it any more. */
   private List<EntryLine> entries(Correction correction) {
     return correction.proposals().stream()
+        .limit(SHOWN)
         .map(
             p ->
                 new EntryLine(
@@ -265,14 +270,7 @@ class CorrectionViews {
     if (correction.state().isFinal()) {
       return List.of();
     }
-    Map<Long, Correction> others = new LinkedHashMap<>();
-    for (Proposal proposal : correction.proposals()) {
-      corrections
-          .waitingFor(proposal.ref().kind(), proposal.ref().key())
-          .forEach(other -> others.put(other.id(), other));
-    }
-    others.remove(correction.id());
-    return lines(List.copyOf(others.values()));
+    return lines(corrections.waitingBeside(correction.id()));
   }
 
   // What it would make of the catalogue
@@ -286,9 +284,13 @@ class CorrectionViews {
         candidate.isBlocked(),
         review.hasErrors(),
         review.isPublishable(),
-        comparing.findings(review.added()),
-        comparing.findings(review.removed()),
+        comparing.findings(first(review.added())),
+        comparing.findings(first(review.removed())),
         difference(review, "/corrections/" + id, variant, page).orElse(null));
+  }
+
+  private static List<Finding> first(List<Finding> findings) {
+    return findings.subList(0, Math.min(findings.size(), SHOWN));
   }
 
   private Optional<Object> difference(

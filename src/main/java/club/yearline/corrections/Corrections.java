@@ -1,6 +1,5 @@
 package club.yearline.corrections;
 
-import club.yearline.effectivity.EntryKind;
 import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
@@ -44,13 +43,16 @@ interface Corrections extends Repository<Correction, Long> {
 
   int countByState(State state);
 
-  /** Those that wait for a moderator and would change the entry, oldest first. */
+  /**
+   * Others that wait for a moderator and would change an entry that this one does, oldest first.
+   */
   @Query(
       """
-      select distinct c from Correction c join c.edits e
-      where c.state = club.yearline.corrections.State.SUBMITTED
-        and e.kind = :kind and e.entryKey = :key
+      select distinct c from Correction c join c.edits e, Correction own join own.edits m
+      where own.id = :id and c.id <> :id
+        and c.state = club.yearline.corrections.State.SUBMITTED
+        and e.kind = m.kind and e.entryKey = m.entryKey
       order by c.submittedAt
       """)
-  List<Correction> waitingFor(EntryKind kind, String key);
+  List<Correction> waitingBeside(long id);
 }

@@ -94,7 +94,7 @@ class Drafting {
   private Correction begin(
       Actor author, Origin origin, String title, List<Proposal> proposals, String formToken) {
     Correction correction = Correction.begin(author, origin, title, formToken);
-    proposals.forEach(proposal -> correction.propose(author, proposal));
+    correction.propose(author, proposals);
     return corrections.saveAndFlush(correction);
   }
 
@@ -106,8 +106,7 @@ class Drafting {
 
   /** Proposes something for several entries at once. */
   public void proposeAll(Actor author, long id, int version, List<Proposal> proposals) {
-    Correction correction = desk.seen(author, id, version);
-    proposals.forEach(proposal -> correction.propose(author, proposal));
+    desk.seen(author, id, version).propose(author, proposals);
     desk.write();
   }
 

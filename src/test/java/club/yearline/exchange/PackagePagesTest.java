@@ -191,8 +191,7 @@ class PackagePagesTest {
             .with("pictures/latch.svg", "<svg xmlns='http://www.w3.org/2000/svg'><script/></svg>");
     long stored = corrections();
 
-    MockHttpServletResponse answer =
-        send(member, "/corrections/package", zip("<b>bad.zip", bad));
+    MockHttpServletResponse answer = send(member, "/corrections/package", zip("<b>bad.zip", bad));
 
     assertThat(answer.getStatus()).isEqualTo(422);
     Document page = Jsoup.parse(answer.getContentAsString());
