@@ -26,6 +26,7 @@ class CorrectionPages {
   private final CorrectionReading reading;
   private final Drafting drafting;
   private final Notes notes;
+  private final Pace pace;
   private final Phrases phrases;
 
   CorrectionPages(
@@ -33,11 +34,13 @@ class CorrectionPages {
       CorrectionReading reading,
       Drafting drafting,
       Notes notes,
+      Pace pace,
       Phrases phrases) {
     this.views = views;
     this.reading = reading;
     this.drafting = drafting;
     this.notes = notes;
+    this.pace = pace;
     this.phrases = phrases;
   }
 
@@ -78,6 +81,7 @@ class CorrectionPages {
       @RequestParam int version,
       @RequestParam(defaultValue = "") String note,
       Actor actor) {
+    pace.submission(actor);
     drafting.submit(actor, id, version, notes.optional(note));
     return to(id);
   }
@@ -98,6 +102,7 @@ class CorrectionPages {
       @RequestParam(defaultValue = "") String note,
       @RequestParam String token,
       Actor actor) {
+    pace.remark(actor);
     drafting.remark(actor, id, notes.required(note), reading.token(token));
     return to(id) + "#history";
   }

@@ -26,9 +26,11 @@ class FilePages {
 
   private final Attaching attaching;
   private final EvidenceDesk desk;
+  private final Pace pace;
   private final Phrases phrases;
 
-  FilePages(Attaching attaching, EvidenceDesk desk, Phrases phrases) {
+  FilePages(Attaching attaching, EvidenceDesk desk, Pace pace, Phrases phrases) {
+    this.pace = pace;
     this.attaching = attaching;
     this.desk = desk;
     this.phrases = phrases;
@@ -55,6 +57,7 @@ class FilePages {
       faults.add(phrases.of("corrections.files.none-chosen"));
     }
     for (MultipartFile file : chosen) {
+      pace.file(actor);
       try {
         attaching.attach(actor, id, evidence(file));
       } catch (NotTaken e) {

@@ -1,6 +1,7 @@
 package club.yearline.exchange;
 
 import club.yearline.accounts.Actor;
+import club.yearline.accounts.Throttle;
 import club.yearline.corrections.PackageProposal;
 import club.yearline.corrections.Proposing;
 import club.yearline.uploads.NotTaken;
@@ -8,6 +9,7 @@ import club.yearline.web.Phrases;
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -31,12 +33,15 @@ class PackagePages {
   private static final String IMPORT = "/import";
   private static final int LONGEST_TITLE = 200;
   private static final int LONGEST_NAME = 80;
+  private static final int AN_HOUR = 60;
 
   private final UploadedPackages packages;
   private final Proposing proposing;
+  private final Throttle throttle;
   private final Phrases phrases;
 
-  PackagePages(UploadedPackages packages, Proposing proposing, Phrases phrases) {
+  PackagePages(UploadedPackages packages, Proposing proposing, Throttle throttle, Phrases phrases) {
+    this.throttle = throttle;
     this.packages = packages;
     this.proposing = proposing;
     this.phrases = phrases;
@@ -75,7 +80,7 @@ class PackagePages {
       HttpServletResponse response,
       Model model)
       throws IOException {
-    Sent sent = sent(file, title, token);
+    Sent sent = sent(actor, file, title, token);
     return receive(
         sent,
         p -> proposing.ofPackage(actor, sent.title(), p, sent.token()),
@@ -93,7 +98,7 @@ class PackagePages {
       HttpServletResponse response,
       Model model)
       throws IOException {
-    Sent sent = sent(file, title, token);
+    Sent sent = sent(actor, file, title, token);
     return receive(
         sent,
         p -> proposing.ofPackageHandedIn(actor, sent.title(), p, sent.token()),
@@ -135,7 +140,10 @@ class PackagePages {
     return "redirect:/corrections/" + beginning.of(proposal);
   }
 
-  private Sent sent(@Nullable MultipartFile file, String title, String token) {
+  private Sent sent(Actor actor, @Nullable MultipartFile file, String title, String token) {
+    if (!throttle.allows("package", actor.id(), AN_HOUR, Duration.ofHours(1))) {
+      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
+    }
     if (file == null || file.isEmpty()) {
       throw Refusal.unprocessable("package-missing");
     }

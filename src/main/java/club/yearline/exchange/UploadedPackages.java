@@ -25,6 +25,11 @@ import org.springframework.web.multipart.MultipartFile;
 @Component
 class UploadedPackages {
 
+  /** Less than the command line takes: here it is held beside all that others read. */
+  private static final int MOST_ROWS = 150_000;
+
+  private static final long MOST_BYTES = 100L * 1024 * 1024;
+
   private static final int MAY_WAIT = 2;
   private static final int PATIENCE = 30;
 
@@ -61,7 +66,7 @@ class UploadedPackages {
 
   private static PackageReading read(Path zip, String name) throws IOException {
     try (PackageFiles files = ZipFiles.in(zip, name)) {
-      return new PackageReader(files).read();
+      return new PackageReader(files, MOST_ROWS, MOST_BYTES).read();
     } catch (RefusedPackage e) {
       return PackageReading.refused(e.problem());
     }

@@ -30,11 +30,16 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockMultipartFile;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
-/** Data packages brought by members and keepers. */
+/**
+ * Data packages brought by members and keepers. Has a database of its own: other tests publish
+ * entries of the same keys.
+ */
 @WholeApplication
+@TestPropertySource(properties = "spring.application.name=packages")
 class PackagePagesTest {
 
   private static final EntryRef FAMILY = new EntryRef(EntryKind.FAMILY, "turnstone");
