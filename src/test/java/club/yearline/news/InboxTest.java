@@ -141,7 +141,7 @@ class InboxTest {
     messages.add(ann.id(), Message.About.joinAsked(2), null);
     assertThat(page("/families").select("details.desk summary").text()).contains("2 new");
     assertThat(page("/families").select("details.desk li:has(a[href=/inbox])").text())
-        .isEqualTo("Inbox2 new");
+        .isEqualTo("Inbox 2 new");
   }
 
   @Test
