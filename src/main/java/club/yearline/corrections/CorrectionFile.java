@@ -88,9 +88,14 @@ class CorrectionFile {
     return sha256;
   }
 
-  /** Whether it is made of dots, and so can do nothing but be seen. */
+  /** Whether it is made of dots. */
   boolean isPhotograph() {
-    return mediaType.equals("image/jpeg") || mediaType.equals("image/png");
+    return isPicture() && !mediaType.equals("image/svg+xml");
+  }
+
+  /** Whether it can be shown; drawings come only with packages, which are looked through. */
+  boolean isPicture() {
+    return mediaType.startsWith("image/");
   }
 
   int size() {

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param more how many entries are not listed
  * @param grounds what it stands on
  * @param attached photographs and documents
+ * @param pictures pictures that it would publish, the first of them
  * @param events what happened, oldest first
  * @param others others that wait and change the same
  * @param may what the reader may do with it
@@ -38,6 +39,7 @@ record CorrectionView(
     int more,
     List<GroundLine> grounds,
     Attached attached,
+    List<FileLine> pictures,
     List<EventLine> events,
     List<Line> others,
     May may,

@@ -44,6 +44,8 @@ class CorrectionViews {
   /** Entries and findings that are listed; a data package may bring thousands of each. */
   static final int SHOWN = 200;
 
+  private static final int PICTURES = 60;
+
   private final Corrections corrections;
   private final CorrectionFiles files;
   private final Desk desk;
@@ -104,6 +106,7 @@ class CorrectionViews {
             files.list(id, CorrectionFile.Purpose.EVIDENCE),
             correction.canWrite(actor),
             Attaching.MOST),
+        files.list(id, CorrectionFile.Purpose.PICTURE).stream().limit(PICTURES).toList(),
         events(correction),
         others(correction),
         may(correction, actor),

@@ -24,7 +24,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 @Controller
 class FileContents {
 
-  private static final String NOTHING_RUNS = "default-src 'none'; sandbox";
+  /** Drawings carry their own colours as style. */
+  private static final String NOTHING_RUNS =
+      "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 
   private final Attaching attaching;
   private final EvidenceDesk desk;
@@ -38,7 +40,7 @@ class FileContents {
   ResponseEntity<byte[]> content(@PathVariable long id, @PathVariable long file, Actor actor) {
     CorrectionFile found = attaching.file(actor, id, file);
     ContentDisposition shown =
-        (found.isPhotograph() ? ContentDisposition.inline() : ContentDisposition.attachment())
+        (found.isPicture() ? ContentDisposition.inline() : ContentDisposition.attachment())
             .filename(found.name(), StandardCharsets.UTF_8)
             .build();
     return guarded(found.sha256())

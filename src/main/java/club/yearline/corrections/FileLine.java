@@ -11,6 +11,12 @@ package club.yearline.corrections;
  */
 record FileLine(long id, String name, String mediaType, int size, String sha256) {
 
+  /** Whether a small one can be made of it. */
+  public boolean isPhotograph() {
+    return isPicture() && !mediaType.startsWith("image/svg");
+  }
+
+  /** Whether it can be shown. */
   public boolean isPicture() {
     return mediaType.startsWith("image/");
   }

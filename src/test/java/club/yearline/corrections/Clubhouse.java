@@ -74,6 +74,21 @@ final class Clubhouse implements AutoCloseable {
     return context.getBean(Drafting.class);
   }
 
+  Attaching attaching() {
+    return context.getBean(Attaching.class);
+  }
+
+  /** Those that wait and change what this one does. */
+  List<Long> beside(long id) {
+    return context
+        .getBean(TransactionTemplate.class)
+        .execute(
+            status ->
+                context.getBean(Corrections.class).waitingBeside(id).stream()
+                    .map(Correction::id)
+                    .toList());
+  }
+
   Moderation moderation() {
     return context.getBean(Moderation.class);
   }

@@ -13,6 +13,7 @@ import club.yearline.effectivity.Impact;
 import club.yearline.tables.Sheet;
 import club.yearline.testing.Database;
 import club.yearline.testing.Sample;
+import club.yearline.uploads.Evidence;
 import club.yearline.web.Refusal;
 import java.util.ArrayList;
 import java.util.List;
@@ -359,6 +360,37 @@ abstract class CorrectionsContract {
             () -> club.moderation().approve(club.moderator, first, firstVersion, onto, null),
             () -> club.moderation().approve(club.second, other, otherVersion, onto, null));
     assertOneWins(outcomes);
+  }
+
+  @Test
+  void filesThatArriveAtOneMomentAreNeverTooMany() throws Exception {
+    long id = club.draft(1967);
+    ExecutorService people = Executors.newFixedThreadPool(8);
+    try {
+      List<Callable<Void>> sending = new ArrayList<>();
+      for (int i = 0; i < 12; i++) {
+        Evidence file = new Evidence(i + ".jpg", "image/jpeg", new byte[] {1, (byte) i});
+        sending.add(
+            () -> {
+              club.attaching().attach(club.member, id, file);
+              return null;
+            });
+      }
+      people.invokeAll(sending);
+    } finally {
+      people.shutdownNow();
+    }
+    List<FileLine> kept = club.attaching().attached(club.member, id).files();
+    assertThat(kept).hasSize(5);
+    assertThat(club.attaching().file(club.member, id, kept.get(0).id()).bytes()).hasSize(2);
+  }
+
+  @Test
+  void othersThatWaitAndChangeTheSameAreFound() {
+    long id = club.submitted(1967);
+    long draft = club.draft(1968);
+    long waiting = club.submitted(1969);
+    assertThat(club.beside(id)).contains(waiting).doesNotContain(id, draft);
   }
 
   @Test

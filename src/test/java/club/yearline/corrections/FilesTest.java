@@ -139,7 +139,7 @@ class FilesTest {
 
   private static void assertGuarded(MockHttpServletResponse answer) {
     assertThat(answer.getHeader("Content-Security-Policy"))
-        .isEqualTo("default-src 'none'; sandbox");
+        .isEqualTo("default-src 'none'; style-src 'unsafe-inline'; sandbox");
     assertThat(answer.getHeader("X-Content-Type-Options")).isEqualTo("nosniff");
     assertThat(answer.getHeader("Cache-Control")).contains("private");
   }
@@ -228,6 +228,37 @@ class FilesTest {
         .contains("half.pdf: The PDF document is not whole")
         .contains("type=\"file\"");
     assertThat(files()).extracting(FileLine::name).containsExactly("latch.png");
+  }
+
+  @Test
+  void aFormFromElsewhereAddsNothing() throws Exception {
+    MockHttpServletResponse answer =
+        mvc.perform(
+                multipart("/corrections/" + id + "/files")
+                    .file(file("a.png", photograph(8)))
+                    .header("Origin", "https://elsewhere.example")
+                    .with(SignedIn.as(author)))
+            .andReturn()
+            .getResponse();
+    assertThat(answer.getStatus()).isEqualTo(403);
+    assertThat(files()).isEmpty();
+  }
+
+  @Test
+  void whoSendsWithoutEndIsSlowedDown() throws Exception {
+    Actor hasty = SignedIn.person(context, "Hasty " + id, Role.MEMBER);
+    EntryRef ref = new EntryRef(EntryKind.SOURCE, "hasty-" + id);
+    Sheet sheet = Sheet.of(Sample.source(ref.key())).with("sources", List.of(source(ref.key())));
+    id =
+        drafting
+            .begin(hasty, "Hasty", new Proposal(ref, sheet, 0), UUID.randomUUID().toString())
+            .id();
+    MockMultipartFile none = file("x.jpg", "text".getBytes(StandardCharsets.US_ASCII));
+    int status = 422;
+    for (int i = 0; i < 101 && status == 422; i++) {
+      status = send(hasty, none).getStatus();
+    }
+    assertThat(status).isEqualTo(429);
   }
 
   @Test

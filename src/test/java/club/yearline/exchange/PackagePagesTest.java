@@ -131,6 +131,13 @@ class PackagePagesTest {
     Document draft = page(member, address);
     assertThat(draft.select("h1").text()).isEqualTo("Data package records.zip");
     assertThat(draft.select(".entries").text()).contains("Turnstone");
+    String picture = draft.select(".pictures a:contains(latch.png)").attr("href");
+    assertThat(
+            mvc.perform(get(picture).with(SignedIn.as(member)))
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray())
+        .isEqualTo(shown);
     assertThat(press(member, address, "submit").getRedirectedUrl()).isEqualTo(address);
     assertThat(press(moderator, address, "approve").getRedirectedUrl()).isEqualTo(address);
     assertThat(snapshots.head().number()).isEqualTo(before + 1);
