@@ -32,6 +32,7 @@ class Hashing {
   private final PasswordEncoder encoder;
   private final Semaphore turns;
   private final Semaphore queue;
+  private final int places;
   private final String nobody;
 
   Hashing() {
@@ -41,7 +42,8 @@ class Hashing {
   Hashing(int atOnce) {
     encoder = new Argon2PasswordEncoder(SALT_BYTES, HASH_BYTES, LANES, MEMORY_KIB, PASSES);
     turns = new Semaphore(atOnce, true);
-    queue = new Semaphore(atOnce + MOST_WAITING);
+    places = atOnce + MOST_WAITING;
+    queue = new Semaphore(places);
     nobody = required(encoder.encode("nobody has this password"));
   }
 
@@ -65,12 +67,17 @@ class Hashing {
     return encoder.upgradeEncoding(hash);
   }
 
+  /** How many are at work or wait for their turn. */
+  int waiting() {
+    return places - queue.availablePermits();
+  }
+
   /** The same letters typed on another device may be other code points. */
   private static String normal(String password) {
     return Normalizer.normalize(password, Normalizer.Form.NFKC);
   }
 
-  private <T> T inTurn(Supplier<T> work) {
+  <T> T inTurn(Supplier<T> work) {
     if (!queue.tryAcquire()) {
       throw busy();
     }

@@ -101,8 +101,8 @@ final class PasswordRules {
     for (String word : words(names)) {
       rest = rest.replace(word, "");
     }
-    rest = WORD_ENDS.matcher(rest).replaceAll("");
-    return rest.length() < REST;
+    // A password of signs alone is nobody's name.
+    return rest.length() < lower.length() && WORD_ENDS.matcher(rest).replaceAll("").length() < REST;
   }
 
   private static Set<String> words(Collection<String> names) {

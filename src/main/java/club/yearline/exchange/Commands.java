@@ -50,6 +50,7 @@ public final class Commands {
         .addSubcommand(new ExportCommand(console, application))
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new GenerateCommand(console))
+        .addSubcommand(new KeeperLinkCommand(console, application))
         .setOut(results)
         .setErr(progress)
         .setExecutionExceptionHandler((e, line, parsed) -> explain(e, console))

@@ -46,6 +46,13 @@ class CommandsTest {
   }
 
   @Test
+  void whoRunsTheServerGetsALinkToBecomeKeeper() {
+    assertThat(run("keeper-link")).isEqualTo(Console.DONE);
+    assertThat(results.toString()).matches("/set-up/[\\w-]{43}\\R");
+    assertThat(progress.toString()).contains("becomes keeper");
+  }
+
+  @Test
   void whatWasImportedIsExportedByteForByteTwice() throws IOException {
     Path original = Packages.write(Catalogues.random(7), folder.resolve("original"));
     assertThat(run("import", original)).isEqualTo(Console.DONE);

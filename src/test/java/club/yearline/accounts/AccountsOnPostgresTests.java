@@ -1,0 +1,11 @@
+package club.yearline.accounts;
+
+import club.yearline.testing.Database;
+
+class AccountsOnPostgresTests extends AccountsContract {
+
+  @Override
+  Database freshDatabase() {
+    return Database.postgres();
+  }
+}
