@@ -25,9 +25,16 @@ record BlockTable(
    * @param href the expected configuration of that year; null without one
    * @param gap whether these serials belong to no block
    * @param count the serials in it, as a number
+   * @param key key of the block; null for a gap
    */
   record Row(
-      String year, @Nullable String href, String serials, String count, String note, boolean gap) {}
+      String year,
+      @Nullable String href,
+      String serials,
+      String count,
+      String note,
+      boolean gap,
+      @Nullable String key) {}
 
   List<Row> rows() {
     List<Row> rows = new ArrayList<>();
@@ -84,7 +91,8 @@ record BlockTable(
         serials,
         "" + (last - first + 1),
         words.say("block.gap"),
-        true);
+        true,
+        null);
   }
 
   private Row row(Series series, SerialBlock block, List<SerialBlock> all) {
@@ -95,7 +103,8 @@ record BlockTable(
         SerialRange.of(block, words, wording),
         block.lastSerial() == null ? "" : "" + size(series, block),
         block.intermixed() ? shared(series, block, all) : "",
-        false);
+        false,
+        block.key());
   }
 
   private static long size(Series series, SerialBlock block) {

@@ -45,7 +45,7 @@ final class FamilyView {
       List<Lineage.Kin> from) {}
 
   /** One series of the family. */
-  record SeriesRow(String prefix, String serials, String variants, String note) {}
+  record SeriesRow(String key, String prefix, String serials, String variants, String note) {}
 
   Family family() {
     return family;
@@ -134,6 +134,7 @@ final class FamilyView {
     }
     String prefix = series.prefix() == null || series.prefix().isEmpty() ? "" : series.prefix();
     return new SeriesRow(
+        series.key(),
         prefix,
         SerialRange.around(series, blocks, words, wording),
         String.join(", ", of),

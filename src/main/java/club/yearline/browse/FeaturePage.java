@@ -99,6 +99,7 @@ record FeaturePage(
   /**
    * One retrofit.
    *
+   * @param key its key
    * @param value the value that may be installed
    * @param variant designation
    * @param href page of the variant
@@ -109,6 +110,7 @@ record FeaturePage(
    * @param citations its sources
    */
   record RetrofitItem(
+      String key,
       String value,
       String variant,
       String href,

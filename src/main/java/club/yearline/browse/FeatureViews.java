@@ -112,6 +112,7 @@ class FeatureViews {
   private RetrofitItem item(Feature feature, Retrofit retrofit, Links links) {
     String variant = retrofit.variant();
     return new RetrofitItem(
+        retrofit.key(),
         wording.value(feature, retrofit.value()),
         links.reading().catalogue().variant(variant).map(Variant::designation).orElse(variant),
         links.variant(variant),

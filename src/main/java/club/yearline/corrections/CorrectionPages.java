@@ -107,6 +107,14 @@ class CorrectionPages {
     return to(id) + "#history";
   }
 
+  @GetMapping("/corrections/undo")
+  String undo(@RequestParam int revision, Actor actor, Model model) {
+    model.addAttribute("number", revision);
+    model.addAttribute("title", phrases.of("corrections.undo.title", revision));
+    model.addAttribute("token", UUID.randomUUID());
+    return "corrections/undo";
+  }
+
   @PostMapping("/corrections/undo")
   String undo(@RequestParam int revision, @RequestParam String token, Actor actor) {
     String kept = reading.token(token);

@@ -26,11 +26,14 @@ record FormView(List<FormField> own, List<Part> parts, Map<String, List<Choice>>
   /**
    * One row.
    *
-   * @param legend what it is, for those who do not see where it stands
+   * @param legend what it is and its number
+   * @param says what it says, in short; empty for an empty row
+   * @param open whether it is shown unfolded
    * @param fields its fields
    * @param remove name of the field that takes it out; null where it is empty anyway
    */
-  record Row(String legend, List<FormField> fields, @Nullable String remove) {}
+  record Row(
+      String legend, String says, boolean open, List<FormField> fields, @Nullable String remove) {}
 
   /**
    * One field.

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -60,6 +61,7 @@ class FormViews {
   private final class Filling {
 
     private static final int FURTHER = 3;
+    private static final int SHOWN_UNFOLDED = 2;
 
     private final Sheet sheet;
     private final Known known;
@@ -90,22 +92,42 @@ class FormViews {
     private Part part(TableSchema table) {
       List<Map<String, String>> filled = sheet.rows(table.name());
       List<Row> rows = new ArrayList<>();
+      boolean few = filled.size() <= SHOWN_UNFOLDED;
       for (int i = 0; i < filled.size(); i++) {
-        rows.add(row(table, i, filled.get(i)));
+        rows.add(row(table, i, filled.get(i), few));
       }
       int empty = table.name().equals(grown) ? FURTHER : 1;
       for (int i = 0; i < empty && rows.size() < SheetForm.MOST_ROWS; i++) {
-        rows.add(row(table, rows.size(), Map.of()));
+        rows.add(row(table, rows.size(), Map.of(), true));
       }
       return new Part(table.name(), phrases.of("corrections.part." + table.name()), rows);
     }
 
-    private Row row(TableSchema table, int at, Map<String, String> cells) {
+    private Row row(TableSchema table, int at, Map<String, String> cells, boolean unfolded) {
       String one = phrases.of("corrections.row." + table.name());
+      List<FormField> fields = fields(table, at, cells);
       return new Row(
           phrases.of("corrections.row", one, at + 1),
-          fields(table, at, cells),
+          says(table, cells),
+          unfolded || fields.stream().anyMatch(f -> f.fault() != null),
+          fields,
           cells.isEmpty() ? null : SheetForm.name(table.name(), at, "remove"));
+    }
+
+    private String says(TableSchema table, Map<String, String> cells) {
+      return EntryTables.typed(table, sheet.kind()).stream()
+          .filter(f -> cells.containsKey(f.name()) && !control(table, f).equals("hidden"))
+          .map(f -> says(table, f, cells.getOrDefault(f.name(), "")))
+          .collect(Collectors.joining(", "));
+    }
+
+    private String says(TableSchema table, Field field, String cell) {
+      if (field.type() == FieldType.BOOLEAN) {
+        return label(table.name(), field.name());
+      }
+      return field.words().isEmpty()
+          ? cell
+          : phrases.orElse("corrections.word." + field.name() + "." + cell, cell);
     }
 
     private List<FormField> fields(TableSchema table, int at, Map<String, String> cells) {
@@ -133,7 +155,7 @@ class FormViews {
       return hint.isEmpty() ? null : hint;
     }
 
-    private static String control(TableSchema table, Field field) {
+    private String control(TableSchema table, Field field) {
       if (table.name().equals("citations") && field.name().equals("key")) {
         return "hidden";
       }
@@ -143,7 +165,7 @@ class FormViews {
       if (field.type() == FieldType.BOOLEAN) {
         return "check";
       }
-      if (LONG.contains(field.name())) {
+      if (LONG.contains(field.name()) && table.name().equals(sheet.kind().resource())) {
         return "area";
       }
       return field.type() == FieldType.INTEGER ? "number" : "text";
