@@ -164,6 +164,6 @@ class PackagePages {
     model.addAttribute("action", action);
     model.addAttribute("title", title);
     model.addAttribute("token", UUID.randomUUID());
-    return "exchange/package";
+    return "exchange/bring";
   }
 }

@@ -55,6 +55,13 @@ class TemplateTextsTest {
     return files(BUNDLES, ".properties");
   }
 
+  /** Maven leaves files of this name out of a jar, where tests would not notice. */
+  @ParameterizedTest
+  @MethodSource("templates")
+  void everyTemplateIsPacked(Path template) {
+    assertThat(template.getFileName().toString()).isNotEqualTo("package.html");
+  }
+
   @ParameterizedTest
   @MethodSource("templates")
   void everyMessageOfATemplateExists(Path template) throws IOException {
