@@ -1,6 +1,5 @@
 package club.yearline.accounts;
 
-import club.yearline.web.Refusal;
 import java.text.Normalizer;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -10,6 +9,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
+import org.springframework.web.ErrorResponseException;
 
 /**
  * Hashes passwords with Argon2id. A hash is meant to cost much, so only few are made at once and
@@ -48,8 +48,13 @@ class Hashing {
   }
 
   /** Too many want to sign in at this moment. */
-  private static Refusal busy() {
-    return Refusal.of(HttpStatus.SERVICE_UNAVAILABLE, "busy");
+  static final class Busy extends ErrorResponseException {
+
+    private static final long serialVersionUID = 1L;
+
+    Busy() {
+      super(HttpStatus.SERVICE_UNAVAILABLE);
+    }
   }
 
   String hash(String password) {
@@ -79,11 +84,11 @@ class Hashing {
 
   <T> T inTurn(Supplier<T> work) {
     if (!queue.tryAcquire()) {
-      throw busy();
+      throw new Busy();
     }
     try {
       if (!turns.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-        throw busy();
+        throw new Busy();
       }
       try {
         return work.get();
@@ -92,7 +97,7 @@ class Hashing {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw busy();
+      throw new Busy();
     } finally {
       queue.release();
     }

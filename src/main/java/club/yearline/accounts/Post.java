@@ -2,6 +2,7 @@ package club.yearline.accounts;
 
 import club.yearline.web.Phrases;
 import jakarta.annotation.PreDestroy;
+import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -73,6 +74,14 @@ class Post {
       sender.getObject().send(mail);
     } catch (MailException e) {
       log.warn("A mail could not be sent: {}", e.getMessage());
+    }
+  }
+
+  /** Tells the owner of an account what was changed about it, in case it was somebody else. */
+  void tell(Account account, String key) {
+    Optional<EmailAddress> email = EmailAddress.of(account.email());
+    if (isSet() && email.isPresent()) {
+      later(() -> send(email.get(), key));
     }
   }
 

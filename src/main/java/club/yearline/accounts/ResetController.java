@@ -103,6 +103,7 @@ class ResetController {
       return SET;
     }
     membership.reset(found.link(), account, hashing.hash(password), ClientAddress.of(request));
+    post.tell(account, "mail.password-changed");
     return "redirect:/sign-in?new=password";
   }
 

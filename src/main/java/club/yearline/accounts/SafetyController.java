@@ -24,6 +24,7 @@ class SafetyController {
   private final Devices devices;
   private final Links links;
   private final SecurityLog log;
+  private final Post post;
 
   SafetyController(
       Own own,
@@ -32,7 +33,8 @@ class SafetyController {
       Sessions sessions,
       Devices devices,
       Links links,
-      SecurityLog log) {
+      SecurityLog log,
+      Post post) {
     this.own = own;
     this.accounts = accounts;
     this.hashing = hashing;
@@ -40,6 +42,7 @@ class SafetyController {
     this.devices = devices;
     this.links = links;
     this.log = log;
+    this.post = post;
   }
 
   @GetMapping("/account/password")
@@ -75,6 +78,7 @@ class SafetyController {
     sessions.begin(actor.id(), request, response);
     devices.remember(actor.id(), request, response);
     log.add(Kind.PASSWORD_CHANGED, actor.id(), ClientAddress.of(request));
+    post.tell(account, "mail.password-changed");
     after.addFlashAttribute("said", "account.password.changed");
     return "redirect:/account";
   }

@@ -78,6 +78,7 @@ class SecondFactorController {
     }
     model.addAttribute("codes", factors.switchOn(account.id()));
     log.add(Kind.SECOND_FACTOR_ON, account.id(), ClientAddress.of(request));
+    post.tell(account, "mail.second-factor-on");
     return CODES;
   }
 
@@ -102,6 +103,7 @@ class SecondFactorController {
     }
     factors.switchOff(account.id());
     log.add(Kind.SECOND_FACTOR_OFF, account.id(), ClientAddress.of(request));
+    post.tell(account, "mail.second-factor-off");
     after.addFlashAttribute("said", "second-factor.is-off");
     return HERE;
   }

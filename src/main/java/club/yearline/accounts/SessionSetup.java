@@ -1,9 +1,16 @@
 package club.yearline.accounts;
 
+import java.sql.Connection;
+import java.sql.SQLException;
+import javax.sql.DataSource;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfTokenRepository;
+import org.springframework.session.config.SessionRepositoryCustomizer;
+import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
+import org.springframework.session.jdbc.PostgreSqlJdbcIndexedSessionRepositoryCustomizer;
 import org.springframework.session.web.http.CookieSerializer;
 import org.springframework.session.web.http.DefaultCookieSerializer;
 
@@ -21,6 +28,25 @@ class SessionSetup {
     cookie.setUseHttpOnlyCookie(true);
     cookie.setSameSite("Lax");
     return cookie;
+  }
+
+  /** Two requests of one session may write the same attribute at once; PostgreSQL can sort it. */
+  @Bean
+  SessionRepositoryCustomizer<JdbcIndexedSessionRepository> sessionWriting(
+      ObjectProvider<DataSource> database) {
+    return sessions -> {
+      if (isPostgres(database.getObject())) {
+        new PostgreSqlJdbcIndexedSessionRepositoryCustomizer().customize(sessions);
+      }
+    };
+  }
+
+  private static boolean isPostgres(DataSource database) {
+    try (Connection connection = database.getConnection()) {
+      return connection.getMetaData().getDatabaseProductName().equals("PostgreSQL");
+    } catch (SQLException e) {
+      throw new IllegalStateException("The database does not say what it is", e);
+    }
   }
 
   /**

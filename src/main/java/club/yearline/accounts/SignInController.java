@@ -96,12 +96,18 @@ class SignInController {
       HttpServletRequest request,
       HttpServletResponse response,
       Model model) {
-    SignIn.Outcome outcome =
-        signIn.with(
-            form.typedEmail(),
-            form.typedPassword(),
-            Devices.secret(request),
-            ClientAddress.of(request));
+    SignIn.Outcome outcome;
+    try {
+      outcome =
+          signIn.with(
+              form.typedEmail(),
+              form.typedPassword(),
+              Devices.secret(request),
+              ClientAddress.of(request));
+    } catch (Hashing.Busy e) {
+      response.setStatus(HttpStatus.SERVICE_UNAVAILABLE.value());
+      return again(form, phrases.of("refusal.busy.detail"), model);
+    }
     if (!(outcome instanceof SignIn.Outcome.Right right)) {
       return again(form, trouble(outcome, "sign-in.wrong", response), model);
     }

@@ -6,6 +6,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.ErrorResponse;
@@ -35,7 +36,8 @@ class ErrorAdvice {
       throw e;
     }
     Refusal refusal = Refusals.of(e);
-    if (refusal.status().is5xxServerError()) {
+    // Being too busy is no fault, and a flood must not fill the log as well.
+    if (refusal.status().is5xxServerError() && refusal.status() != HttpStatus.SERVICE_UNAVAILABLE) {
       log.error("Could not answer {} {}", request.getMethod(), Problems.path(request), e);
     }
     response.setStatus(refusal.status().value());

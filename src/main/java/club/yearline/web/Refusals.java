@@ -68,6 +68,7 @@ final class Refusals {
       case UNAUTHORIZED, FORBIDDEN -> Refusal.of(status, "denied");
       case NOT_FOUND -> Refusal.of(status, "not-found");
       case CONTENT_TOO_LARGE -> Refusal.of(status, "too-large");
+      case SERVICE_UNAVAILABLE -> Refusal.of(status, "busy");
       case UNPROCESSABLE_CONTENT -> Refusal.of(status, "unprocessable");
       default -> Refusal.of(status, status.is4xxClientError() ? "not-understood" : "internal");
     };

@@ -83,6 +83,8 @@ class MailTest {
         .andExpect(status().isUnprocessableContent());
     mvc.perform(post(path).param("password", "three geese over the river").with(csrf()))
         .andExpect(redirectedUrl("/sign-in?new=password"));
+    assertThat(mail.waitForIncomingEmail(20_000, 2)).isTrue();
+    assertThat(GreenMailUtil.getBody(mail.getReceivedMessages()[1])).contains("has been changed");
     mvc.perform(post(path).param("password", "three geese over the lake").with(csrf()))
         .andExpect(status().isGone());
     mvc.perform(
