@@ -1,7 +1,9 @@
 package club.yearline.web;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.springframework.web.util.UriComponents;
 import org.springframework.web.util.UriComponentsBuilder;
 
 /** What templates may ask of the site while a request is answered: {@code ${#site.…}}. */
@@ -37,6 +39,18 @@ final class Site {
   /** Who looks at the page. */
   public Caller getCaller() {
     return caller;
+  }
+
+  /** Where a visitor signs in, and comes back from to this page. */
+  public String getSignIn() {
+    UriComponents page = UriComponentsBuilder.fromUriString(requested).build();
+    String path = Objects.requireNonNullElse(page.getPath(), "/");
+    String here = path.startsWith(contextPath) ? path.substring(contextPath.length()) : path;
+    return UriComponentsBuilder.fromPath(contextPath + "/sign-in")
+        .queryParam("to", "{to}")
+        .encode()
+        .buildAndExpand(page.getQuery() == null ? here : here + "?" + page.getQuery())
+        .toUriString();
   }
 
   /** The address of a path of ours. */

@@ -291,6 +291,39 @@ abstract class AccountsContract {
     assertThat(log.size()).isEqualTo(before - 1);
   }
 
+  @Test
+  void aVisitorComesBackToThePageFromWhichHeSignedIn() {
+    Account account = person(Role.MEMBER);
+    Visitor visitor = visitor(one).open("/find?q=swept%20fin%20%26%20more");
+    visitor.open(visitor.page().select("a.desk").attr("href"));
+    visitor.submit("/sign-in", "email", account.email(), "password", PASSWORD);
+    assertThat(visitor.path()).isEqualTo("/find");
+    assertThat(visitor.page().select("main input[name=q]").val()).isEqualTo("swept fin & more");
+  }
+
+  @Test
+  void aClosedClubShowsAVisitorSignInAndNothingOfTheCatalogue() {
+    ClubSettings now = bean(Club.class).settings();
+    bean(Club.class).change(new ClubSettings("", true, false, false, 365, now.version()));
+    try {
+      Visitor visitor = visitor(one).open("/families");
+      assertThat(visitor.path()).isEqualTo("/sign-in");
+      assertThat(visitor.page().select("form[role=search], .masthead nav")).isEmpty();
+      assertThat(visitor.open("/no-such-page").status()).isEqualTo(404);
+      assertThat(visitor.page().select("form[role=search], .masthead nav")).isEmpty();
+      assertThat(visitor.open("/api/v1/families").status()).isEqualTo(401);
+      assertThat(visitor.text()).contains("not open to you");
+      assertThat(visitor.open("/feed").status()).isEqualTo(401);
+      Account account = person(Role.MEMBER);
+      visitor.signIn(account.email(), PASSWORD);
+      assertThat(visitor.open("/families").status()).isEqualTo(200);
+      assertThat(visitor.open("/api/v1/families").status()).isEqualTo(200);
+    } finally {
+      ClubSettings closed = bean(Club.class).settings();
+      bean(Club.class).change(new ClubSettings("", false, false, false, 365, closed.version()));
+    }
+  }
+
   /** The form came without a session; a browser of the same person signs in and sends it again. */
   @Test
   void whatWasTypedOutlivesALostSession() {
