@@ -46,6 +46,10 @@ class Forgetting {
         and not exists (select 1 from message where mail_id = outgoing_mail.id)
       """;
 
+  /** Who was told something while leaving; all else went with the account. */
+  private static final String OF_WHO_LEFT =
+      "delete from message where person_id in (select id from person where state = 'CLOSED')";
+
   private final JdbcClient jdbc;
   private final TransactionTemplate transactions;
 
@@ -69,6 +73,7 @@ class Forgetting {
     transactions.executeWithoutResult(
         t -> {
           jdbc.sql("delete from message where sent_at < :before").param("before", before).update();
+          jdbc.sql(OF_WHO_LEFT).update();
           jdbc.sql(BEYOND).param("most", KEPT_EACH).update();
           for (String sql : List.of(UNTIED, ENDED)) {
             jdbc.sql(sql).param("before", before).update();

@@ -232,4 +232,52 @@ class InboxTest {
         .andExpect(status().isForbidden());
     assertThat(watches.of(ann.id())).isEmpty();
   }
+
+  @Test
+  void whoAsksToJoinIsToldToModerators() throws Exception {
+    Actor mona = SignedIn.person(context, "Mona " + UUID.randomUUID(), Role.MODERATOR);
+    takeRequests(true);
+    mvc.perform(
+            post("/join")
+                .with(csrf())
+                .param("name", "Nina New")
+                .param("email", UUID.randomUUID() + "@club.example"))
+        .andExpect(redirectedUrl("/join?asked=true"));
+    takeRequests(false);
+    assertThat(messages.of(mona.id(), 0, 9))
+        .singleElement()
+        .extracting(message -> message.about().kind())
+        .isEqualTo(Message.Kind.JOIN_ASKED);
+    assertThat(messages.unread(ann.id())).isZero();
+  }
+
+  private void takeRequests(boolean yes) throws Exception {
+    Actor keeper = SignedIn.person(context, "Kai Keeper", Role.KEEPER);
+    String form =
+        mvc.perform(get("/admin/settings").with(SignedIn.as(keeper)))
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    var request =
+        post("/admin/settings")
+            .with(SignedIn.as(keeper))
+            .with(csrf())
+            .param("logDays", "365")
+            .param("version", Jsoup.parse(form).select("input[name=version]").attr("value"));
+    if (yes) {
+      request.param("joinRequests", "on");
+    }
+    mvc.perform(request).andExpect(redirectedUrl("/admin/settings"));
+  }
+
+  @Test
+  void whoClosesTheAccountLeavesNoMessagesAndNoWatches() throws Exception {
+    watches.add(ann.id(), Watched.family("turnstone"));
+    messages.add(ann.id(), Message.About.joinAsked(1), null);
+    send("/account/close", "current", SignedIn.PASSWORD).andExpect(redirectedUrl("/"));
+    assertThat(watches.of(ann.id())).isEmpty();
+    assertThat(messages.count(ann.id())).isZero();
+    newsroom.publish("Afterwards", newsroom.latch("After " + ann.name()));
+    assertThat(messages.count(ann.id())).isZero();
+  }
 }
