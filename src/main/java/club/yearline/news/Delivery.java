@@ -39,6 +39,8 @@ class Delivery {
   /** Longer than sending can take, by the time limits of the connection. */
   private static final Duration SENDING_ENDS = Duration.ofMinutes(15);
 
+  private static final Duration STOPPING = Duration.ofSeconds(15);
+
   private final Outbox outbox;
   private final Messages messages;
   private final MailWishes wishes;
@@ -138,6 +140,6 @@ class Delivery {
   @PreDestroy
   void stop() throws InterruptedException {
     worker.shutdown();
-    worker.awaitTermination(SENDING_ENDS.toSeconds() / 60, TimeUnit.SECONDS);
+    worker.awaitTermination(STOPPING.toSeconds(), TimeUnit.SECONDS);
   }
 }

@@ -4,6 +4,8 @@ import club.yearline.accounts.Club;
 import club.yearline.accounts.People;
 import club.yearline.web.Phrases;
 import jakarta.mail.MessagingException;
+import jakarta.mail.internet.AddressException;
+import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -47,6 +49,21 @@ class Mailing {
     this.club = club;
     this.phrases = phrases;
     this.from = from.strip();
+    if (!this.from.isEmpty()) {
+      requireAddress(this.from);
+    }
+  }
+
+  /** Said at the start: otherwise every mail would be lost for it. */
+  private static void requireAddress(String from) {
+    try {
+      new InternetAddress(from, true);
+    } catch (AddressException e) {
+      throw new IllegalArgumentException(
+          "yearline.mail-from must be a mail address, such as catalogue@club.example, and is: "
+              + from,
+          e);
+    }
   }
 
   /** Whether mail can be sent: a server, a sender, and an address for the links in it. */
@@ -66,9 +83,9 @@ class Mailing {
     JavaMailSender server = sender.getObject();
     MimeMessage message = server.createMimeMessage();
     MimeMessageHelper helper = new MimeMessageHelper(message, StandardCharsets.UTF_8.name());
+    helper.setValidateAddresses(true);
     helper.setFrom(from);
     helper.setTo(to);
-    helper.setValidateAddresses(true);
     helper.setSubject(subject(mail, texts));
     helper.setText(text(mail, messages, texts));
     // The same however often it is tried, so that a mail server can tell.

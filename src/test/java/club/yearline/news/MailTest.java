@@ -1,6 +1,7 @@
 package club.yearline.news;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import club.yearline.accounts.AccountClosed;
 import club.yearline.accounts.JoinAsked;
@@ -21,6 +22,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Mail, against a real mail server within the test. */
 class MailTest {
@@ -240,5 +243,13 @@ class MailTest {
     company.tell(new AccountClosed(company.moderator.id()));
     company.delivery().deliver(Instant.now());
     assertThat(received()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"catalogue", "a@b.example\r\nBcc: c@d.example", "@club.example"})
+  void aSenderThatIsNoAddressIsRefusedAtTheStart(String from) {
+    assertThatThrownBy(() -> new Mailing(null, null, null, null, null, null, from))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("yearline.mail-from");
   }
 }
