@@ -65,7 +65,7 @@ class FilePages {
       }
     }
     if (faults.isEmpty()) {
-      return "redirect:/corrections/" + id + "#files";
+      return "redirect:/corrections/" + id + "#attached";
     }
     response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
     return show(id, actor, faults, model);
@@ -74,7 +74,7 @@ class FilePages {
   @PostMapping("/corrections/{id}/files/{file}/remove")
   String remove(@PathVariable long id, @PathVariable long file, Actor actor) {
     attaching.remove(actor, id, file);
-    return "redirect:/corrections/" + id + "#files";
+    return "redirect:/corrections/" + id + "#attached";
   }
 
   private Evidence evidence(MultipartFile file) throws NotTaken, IOException {

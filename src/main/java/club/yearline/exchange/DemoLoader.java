@@ -1,10 +1,12 @@
 package club.yearline.exchange;
 
+import club.yearline.accounts.DemoPeople;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshots;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Locale;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -30,16 +32,19 @@ class DemoLoader implements ApplicationRunner {
 
   private final Importing importing;
   private final Snapshots snapshots;
+  private final DemoPeople people;
   private final DataSource database;
   private final @Nullable Boolean wanted;
 
   DemoLoader(
       Importing importing,
       Snapshots snapshots,
+      DemoPeople people,
       DataSource database,
       @Value("${yearline.demo:#{null}}") @Nullable Boolean wanted) {
     this.importing = importing;
     this.snapshots = snapshots;
+    this.people = people;
     this.database = database;
     this.wanted = wanted;
   }
@@ -59,6 +64,17 @@ class DemoLoader implements ApplicationRunner {
       Revision revision = imported.revision();
       if (revision != null) {
         log.info(Texts.of("start.demo-loaded", revision.number()));
+        people
+            .invite()
+            .forEach(
+                p ->
+                    log.info(
+                        Texts.of(
+                            "start.demo-person",
+                            p.name(),
+                            p.role().name().toLowerCase(Locale.ROOT),
+                            p.email(),
+                            p.password())));
         return;
       }
       imported.reading().problems().stream()

@@ -7,7 +7,12 @@ import club.yearline.accounts.Role;
 import club.yearline.testing.Browser;
 import club.yearline.testing.InBrowser;
 import club.yearline.testing.SignedIn;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -35,7 +40,7 @@ class CorrectionJourneyTest {
   private Browser browser;
 
   @Test
-  void aMemberCorrectsACutInAndTheAnswersChange(Browser opened) {
+  void aMemberCorrectsACutInAndTheAnswersChange(Browser opened) throws IOException {
     browser = opened.desktop();
     Actor member = SignedIn.person(context, "Mette Member", Role.MEMBER);
     Actor moderator = SignedIn.person(context, "Mona Moderator", Role.MODERATOR);
@@ -59,6 +64,7 @@ class CorrectionJourneyTest {
     type("ground.0.source", "bulletin-52-03");
     type("ground.0.locator", "p. 2");
     press("Save title and sources");
+    attach(photograph("LT-0399, left door"));
     press("Hand it in");
     assertThat(text()).contains("waiting");
 
@@ -72,6 +78,8 @@ class CorrectionJourneyTest {
     press("Send back");
 
     as(member);
+    go("/inbox");
+    assertThat(text()).contains("Rotary latch: all have it from LT-0455 on");
     browser.open(correction);
     assertThat(text()).contains("The photograph of LT-0455 shows the old one.");
     follow("Edit");
@@ -87,6 +95,8 @@ class CorrectionJourneyTest {
     go("/expected?serial=LT-0480&rev=1");
     assertThat(shown()).contains("transition");
 
+    go("/feed");
+    assertThat(browser.driver().getPageSource()).contains("Rotary latch: all have it");
     go("/revisions/2");
     follow("Take back this revision");
     press("Prepare the correction");
@@ -96,6 +106,24 @@ class CorrectionJourneyTest {
     browser.open(undo);
     press("Approve and publish");
     assertThat(latchOf("LT-0480")).contains("transition");
+  }
+
+  private void attach(Path photograph) {
+    browser
+        .driver()
+        .findElement(By.cssSelector("input[type=file]"))
+        .sendKeys(photograph.toAbsolutePath().toString());
+    press("Add");
+    assertThat(browser.driver().findElements(By.cssSelector("ul.pictures img"))).hasSize(1);
+    looksRight("correction-draft");
+  }
+
+  private static Path photograph(String of) throws IOException {
+    BufferedImage image = new BufferedImage(640, 480, BufferedImage.TYPE_INT_RGB);
+    image.createGraphics().drawString(of, 40, 40);
+    Path file = Files.createTempFile("door", ".jpg");
+    ImageIO.write(image, "jpeg", file.toFile());
+    return file;
   }
 
   private String latchOf(String serial) {

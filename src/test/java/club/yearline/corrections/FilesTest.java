@@ -101,7 +101,7 @@ class FilesTest {
   void aPhotographIsKeptWithoutThePlace() throws Exception {
     MockHttpServletResponse answer = send(author, file("latch.jpeg", Shots.withPlace(1)));
     assertThat(answer.getStatus()).isEqualTo(302);
-    assertThat(answer.getRedirectedUrl()).isEqualTo("/corrections/" + id + "#files");
+    assertThat(answer.getRedirectedUrl()).isEqualTo("/corrections/" + id + "#attached");
     assertThat(files()).extracting(FileLine::name).containsExactly("latch.jpg");
 
     MockHttpServletResponse kept = fetch(author, address(files().get(0)));
