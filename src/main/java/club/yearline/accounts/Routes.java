@@ -49,6 +49,7 @@ final class Routes {
               "/features/**",
               "/changes/**",
               "/sources/**",
+              "/history/**",
               "/pictures/**",
               "/expected/**",
               "/differences/**",

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param note what it changes
  * @param proposedBy who proposed it
  * @param approvedBy who approved it, where that was somebody else
+ * @param alone whether a person with an account approved what was their own
  */
 record RevisionPage(
     int number,
@@ -22,7 +23,8 @@ record RevisionPage(
     String published,
     String note,
     @Nullable String proposedBy,
-    @Nullable String approvedBy) {
+    @Nullable String approvedBy,
+    boolean alone) {
 
   static RevisionPage of(Revision revision, Contributors contributors) {
     boolean same = revision.approvedBy().equals(revision.proposedBy());
@@ -32,7 +34,8 @@ record RevisionPage(
         iso(revision.publishedAt()),
         revision.note(),
         contributors.nameOf(revision.proposedBy()),
-        same ? null : contributors.nameOf(revision.approvedBy()));
+        same ? null : contributors.nameOf(revision.approvedBy()),
+        same && revision.approvedBy().person() != null);
   }
 
   private static String iso(Instant time) {

@@ -1,5 +1,6 @@
 /**
- * Pages to browse the catalogue: families and variants, features, changes, sources, revisions.
+ * Pages to browse the catalogue: families and variants, features, changes, sources, histories,
+ * revisions.
  *
  * <p>Allowed dependencies: the catalogue, the engine, citations and the page layout.
  */

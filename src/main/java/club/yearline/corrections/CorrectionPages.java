@@ -23,6 +23,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 class CorrectionPages {
 
   private final CorrectionViews views;
+  private final Desk desk;
   private final CorrectionReading reading;
   private final Drafting drafting;
   private final Notes notes;
@@ -31,12 +32,14 @@ class CorrectionPages {
 
   CorrectionPages(
       CorrectionViews views,
+      Desk desk,
       CorrectionReading reading,
       Drafting drafting,
       Notes notes,
       Pace pace,
       Phrases phrases) {
     this.views = views;
+    this.desk = desk;
     this.reading = reading;
     this.drafting = drafting;
     this.notes = notes;
@@ -62,6 +65,11 @@ class CorrectionPages {
     model.addAttribute("token", UUID.randomUUID());
     model.addAttribute("kinds", kinds());
     return "corrections/correction";
+  }
+
+  @GetMapping("/corrections/of-revision/{revision}")
+  String ofRevision(@PathVariable int revision, Actor actor) {
+    return to(desk.ofRevision(actor, revision).id());
   }
 
   @PostMapping("/corrections/{id}/drop")

@@ -2,6 +2,7 @@ package club.yearline.corrections;
 
 import club.yearline.accounts.Actor;
 import club.yearline.accounts.Role;
+import club.yearline.web.Refusal;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
@@ -30,6 +31,18 @@ class Desk {
         .findById(id)
         .filter(c -> c.isVisibleTo(actor))
         .orElseThrow(() -> Denials.unknown(id));
+  }
+
+  /**
+   * The correction that became a revision.
+   *
+   * @throws club.yearline.web.Refusal if the revision did not come of a correction
+   */
+  public Correction ofRevision(Actor actor, int revision) {
+    return corrections
+        .findByRevision(revision)
+        .filter(c -> c.isVisibleTo(actor))
+        .orElseThrow(() -> Refusal.notFound("no-correction-of-revision", revision));
   }
 
   /**
