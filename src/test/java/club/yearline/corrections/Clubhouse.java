@@ -89,6 +89,10 @@ final class Clubhouse implements AutoCloseable {
                     .toList());
   }
 
+  CorrectionReading reading() {
+    return context.getBean(CorrectionReading.class);
+  }
+
   Moderation moderation() {
     return context.getBean(Moderation.class);
   }

@@ -402,6 +402,21 @@ abstract class CorrectionsContract {
   }
 
   @Test
+  void aFormSentTwiceAtOneMomentBeginsOneCorrectionToo() throws Exception {
+    String token = token();
+    Proposal proposal = new Proposal(Clubhouse.ROTARY, Sheet.of(club.rotary()), club.head());
+    Callable<Long> sending =
+        () ->
+            club.reading()
+                .once(
+                    club.member,
+                    token,
+                    () -> club.drafting().begin(club.member, "Once", proposal, token));
+    List<Object> outcomes = atOnce(sending, sending);
+    assertThat(outcomes.get(0)).isInstanceOf(Long.class).isEqualTo(outcomes.get(1));
+  }
+
+  @Test
   void theDatabaseRefusesADecisionWithoutSomebodyWhoDecided() {
     long id = club.submitted(1967);
     assertThatThrownBy(
