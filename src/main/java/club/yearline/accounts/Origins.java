@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,16 +22,31 @@ final class Origins {
       return site.equals("same-origin") || site.equals("none");
     }
     String origin = request.getHeader("Origin");
-    return origin == null || isHost(origin, request);
+    return origin == null || isHost(origin, request) || isForwarded(origin, request);
   }
 
   private static boolean isHost(String origin, HttpServletRequest request) {
+    return parsed(origin)
+        .filter(uri -> Objects.equals(uri.getHost(), request.getServerName()))
+        .filter(uri -> port(uri.getScheme(), uri.getPort()) == request.getServerPort())
+        .isPresent();
+  }
+
+  /** A proxy that renames the host says so in a header that no page can make a browser send. */
+  private static boolean isForwarded(String origin, HttpServletRequest request) {
+    String host = request.getHeader("X-Forwarded-Host");
+    return host != null
+        && parsed(origin)
+            .filter(uri -> Objects.equals(uri.getRawAuthority(), host.strip()))
+            .isPresent();
+  }
+
+  private static Optional<URI> parsed(String origin) {
     try {
-      URI uri = new URI(origin);
-      return Objects.equals(uri.getHost(), request.getServerName())
-          && port(uri.getScheme(), uri.getPort()) == request.getServerPort();
+      return Optional.of(new URI(origin));
     } catch (URISyntaxException e) {
-      return false;
+      // Also what a browser sends for a page without an origin: the word null has no host.
+      return Optional.empty();
     }
   }
 

@@ -14,8 +14,12 @@ final class PrivacyHeaders implements HeaderWriter {
   @Override
   public void writeHeaders(HttpServletRequest request, HttpServletResponse response) {
     response.addHeader(HttpHeaders.VARY, HttpHeaders.COOKIE);
-    if (!response.containsHeader(HttpHeaders.CACHE_CONTROL)) {
+    String kept = response.getHeader(HttpHeaders.CACHE_CONTROL);
+    if (kept == null) {
       response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+    } else if (SignedInActor.current() != null) {
+      // A picture is the same for all, but in a closed club not for everybody.
+      response.setHeader(HttpHeaders.CACHE_CONTROL, kept.replace("public", "private"));
     }
   }
 }
