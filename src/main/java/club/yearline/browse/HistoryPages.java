@@ -1,6 +1,7 @@
 package club.yearline.browse;
 
 import club.yearline.catalog.EntryRef;
+import club.yearline.catalog.NamesPeople;
 import club.yearline.catalog.Reading;
 import club.yearline.effectivity.EntryKind;
 import club.yearline.web.Crumb;
@@ -15,6 +16,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 /** The history of an entry of any kind: who said what, when, on which source. */
 @Controller
+@NamesPeople
 class HistoryPages {
 
   private final HistoryViews views;

@@ -2,6 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.browse.Between.Comparison;
 import club.yearline.catalog.Contributors;
+import club.yearline.catalog.NamesPeople;
 import club.yearline.catalog.Reading;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshots;
@@ -19,6 +20,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 /** The published history: what each revision did, and any two compared. */
 @Controller
+@NamesPeople
 class RevisionPages {
 
   private static final int ON_A_PAGE = 50;

@@ -16,6 +16,7 @@ import org.springframework.http.server.ServletServerHttpRequest;
 import org.springframework.http.server.ServletServerHttpResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.context.request.ServletWebRequest;
+import org.springframework.web.method.HandlerMethod;
 import org.springframework.web.servlet.HandlerInterceptor;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseBodyAdvice;
@@ -37,7 +38,7 @@ class Freshness implements HandlerInterceptor, ResponseBodyAdvice<Object> {
   private static final String UNTIL_NEXT =
       Objects.requireNonNull(CacheControl.noCache().getHeaderValue());
 
-  /** A page names who is signed in, and its forms are good for that session only. */
+  /** A page names people, or who is signed in, and forms that are good for that session only. */
   private static final String OWN =
       Objects.requireNonNull(CacheControl.noCache().cachePrivate().getHeaderValue());
 
@@ -58,9 +59,19 @@ class Freshness implements HandlerInterceptor, ResponseBodyAdvice<Object> {
       HttpServletResponse response,
       Object handler,
       @Nullable ModelAndView page) {
-    if (page != null && page.getStatus() == null && unchanged(request, response)) {
+    if (page == null || page.getStatus() != null) {
+      return;
+    }
+    if (namesPeople(handler)) {
+      response.setHeader(HttpHeaders.CACHE_CONTROL, OWN);
+    } else if (unchanged(request, response)) {
       page.clear();
     }
+  }
+
+  private static boolean namesPeople(Object handler) {
+    return handler instanceof HandlerMethod method
+        && method.getBeanType().isAnnotationPresent(NamesPeople.class);
   }
 
   @Override

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.mockito.ArgumentMatchers.anyCollection;
 import static org.mockito.BDDMockito.given;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import club.yearline.accounts.People;
@@ -140,6 +141,19 @@ class HistoryPagesTest {
     assertThat(page("/history/change/latch-rotary").select(".history > li").eachText())
         .anyMatch(t -> t.contains("Proposed by Mona Moderator, approved by the same person"))
         .anyMatch(t -> t.contains("Nobody is named"));
+  }
+
+  @Test
+  void aPageThatNamesPeopleIsAskedForAnewAlsoAtAFixedRevision() throws Exception {
+    told(
+        "latch-rotary", new VersionSpan(2, VersionSpan.OPEN, change("latch-rotary", 1966, "p. 1")));
+    for (String address :
+        List.of("/history/change/latch-rotary", "/history/change/latch-rotary?rev=5")) {
+      mvc.perform(get(address))
+          .andExpect(status().isOk())
+          .andExpect(header().string("Cache-Control", "no-cache, private"))
+          .andExpect(header().doesNotExist("ETag"));
+    }
   }
 
   @Test
