@@ -15,9 +15,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.ContextConfiguration;
 
-/** The first start, without and with the demo: one way in, and no password that others know. */
+/** The first start: one way in, and no password that others know. */
 @ExtendWith(OutputCaptureExtension.class)
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "yearline.demo=true")
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "yearline.demo=false")
 @ContextConfiguration(initializers = WholeApplication.Fresh.class)
 @DirtiesContext
 class FirstKeeperTest {
