@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param edits edits by kind of entry
  * @param first whether there was nothing before, so that every answer is new
  * @param impact changed answers by variant
+ * @param redrawn timelines of the features whose answers changed
  * @param only the one variant shown; null where all are
  * @param pages pages of the one variant's rows; null where all are shown
  */
@@ -17,6 +18,7 @@ record DifferencePage(
     List<KindEdits> edits,
     boolean first,
     List<ImpactGroup> impact,
+    Redrawn redrawn,
     @Nullable String only,
     @Nullable Pages pages) {
 

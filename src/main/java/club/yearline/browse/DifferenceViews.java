@@ -42,13 +42,15 @@ class DifferenceViews {
         edits(comparison.after(), suffix).of(comparison.edits()),
         comparison.first(),
         impact.of(comparison.impact()),
+        new RedrawnViews(comparison, wording, texts).draw(),
         null,
         null);
   }
 
   /** Edits alone, where what they make of the catalogue cannot be worked out. */
   DifferencePage edits(Catalogue names, List<EntryEdit> edits) {
-    return new DifferencePage(edits(names, "").of(edits), true, List.of(), null, null);
+    return new DifferencePage(
+        edits(names, "").of(edits), true, List.of(), Redrawn.NONE, null, null);
   }
 
   private EditViews edits(Catalogue names, String suffix) {
@@ -70,6 +72,11 @@ class DifferenceViews {
     int from = (current - 1) * ImpactViews.SHOWN;
     ImpactGroup group = impact.page(rows, from, Math.min(from + ImpactViews.SHOWN, rows.size()));
     return new DifferencePage(
-        List.of(), false, List.of(group), group.variant(), new Pages(group.all(), current, count));
+        List.of(),
+        false,
+        List.of(group),
+        Redrawn.NONE,
+        group.variant(),
+        new Pages(group.all(), current, count));
   }
 }

@@ -2,6 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.web.Tick;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The geometry of a feature's timeline over the variants that have it: years across, a row for each
@@ -36,11 +37,11 @@ record FeatureChart(
    * Years with one answer.
    *
    * @param words the answer in words
-   * @param href where it leads
+   * @param href where it leads; null for nowhere
    * @param parts its stretches of serials; one for an answer that does not split
    * @param notes texts below it: the state's word, or what did not fit inside
    */
-  record Span(String words, String href, List<Part> parts, List<Caption> notes) {}
+  record Span(String words, @Nullable String href, List<Part> parts, List<Caption> notes) {}
 
   /** A rectangle with one answer; its border tells the state. */
   record Part(Frame frame, String state, List<Area> areas, List<Tag> tags) {}

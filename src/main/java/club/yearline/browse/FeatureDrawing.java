@@ -17,6 +17,7 @@ import club.yearline.web.YearScale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Works out the geometry of a feature's timeline. */
 final class FeatureDrawing {
@@ -30,7 +31,8 @@ final class FeatureDrawing {
 
   private final Feature feature;
   private final List<Line> lines;
-  private final Links links;
+  private final List<Line> measured;
+  private final @Nullable Links links;
   private final Wording wording;
   private final RecordTexts texts;
   private final Filling filling;
@@ -39,13 +41,19 @@ final class FeatureDrawing {
   private double y = TOP;
 
   private FeatureDrawing(
-      Feature feature, List<Line> lines, Links links, Wording wording, RecordTexts texts) {
+      Feature feature,
+      List<Line> lines,
+      List<Line> measured,
+      @Nullable Links links,
+      Wording wording,
+      RecordTexts texts) {
     this.feature = feature;
     this.lines = lines;
+    this.measured = measured;
     this.links = links;
     this.wording = wording;
     this.texts = texts;
-    List<Change> changes = ChangeOrder.merged(lines);
+    List<Change> changes = ChangeOrder.merged(measured);
     this.filling =
         feature.isNumber()
             ? new NumberFilling(changes)
@@ -55,14 +63,32 @@ final class FeatureDrawing {
   /** The drawing; empty where no variant has a year of production to draw. */
   static Optional<FeatureChart> of(
       Feature feature, List<Line> lines, Links links, Wording wording, RecordTexts texts) {
-    List<Line> drawn = lines.stream().filter(l -> !l.spans().isEmpty()).toList();
+    List<Line> drawn = inYears(lines);
     return drawn.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FeatureDrawing(feature, drawn, links, wording, texts).draw());
+        : Optional.of(new FeatureDrawing(feature, drawn, drawn, links, wording, texts).draw());
+  }
+
+  /**
+   * The drawing of one state, to be held against that of another: years, patterns and heights are
+   * those that both need. Answers lead nowhere, since a state may not be published.
+   */
+  static Optional<FeatureChart> beside(
+      Feature feature, List<Line> lines, List<Line> others, Wording wording, RecordTexts texts) {
+    List<Line> drawn = inYears(lines);
+    List<Line> both = new ArrayList<>(drawn);
+    both.addAll(inYears(others));
+    return drawn.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new FeatureDrawing(feature, drawn, both, null, wording, texts).draw());
+  }
+
+  private static List<Line> inYears(List<Line> lines) {
+    return lines.stream().filter(l -> !l.spans().isEmpty()).toList();
   }
 
   private boolean needsBands() {
-    return lines.stream()
+    return measured.stream()
         .flatMap(Line::answers)
         .anyMatch(
             a ->
@@ -96,9 +122,9 @@ final class FeatureDrawing {
   }
 
   private YearScale scale() {
-    int first = lines.stream().mapToInt(l -> l.spans().get(0).firstYear()).min().orElseThrow();
+    int first = measured.stream().mapToInt(l -> l.spans().get(0).firstYear()).min().orElseThrow();
     int last =
-        lines.stream()
+        measured.stream()
             .mapToInt(l -> l.spans().get(l.spans().size() - 1).lastYear())
             .max()
             .orElseThrow();
@@ -132,7 +158,8 @@ final class FeatureDrawing {
     List<Part> parts = parts(answer, frame);
     List<Caption> notes = new ArrayList<>();
     below(answer, parts, state).forEach(n -> notes.add(lanes.place(frame, n)));
-    String href = links.expected(line.variant().key(), span.firstYear(), null);
+    String href =
+        links == null ? null : links.expected(line.variant().key(), span.firstYear(), null);
     return new Span(words, href, parts, notes);
   }
 

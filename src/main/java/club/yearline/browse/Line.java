@@ -38,6 +38,22 @@ record Line(Family family, Timeline timeline, List<YearSpan> spans) {
     return lines;
   }
 
+  /** The lines of some variants, in the given order; those without the feature are left out. */
+  static List<Line> of(Feature feature, Catalogue catalogue, List<Variant> variants) {
+    List<Line> lines = new ArrayList<>();
+    for (Variant variant : variants) {
+      catalogue
+          .model(variant.key())
+          .flatMap(
+              model ->
+                  model
+                      .timeline(feature.key())
+                      .map(timeline -> new Line(model.family(), timeline, timeline.spans())))
+          .ifPresent(lines::add);
+    }
+    return lines;
+  }
+
   Variant variant() {
     return timeline.variant();
   }

@@ -228,13 +228,21 @@ class RecordPagesTest {
     assertThat(page.select("tbody tr").text())
         .contains("1966", "LT-0201 to LT-0300", "100 airframes", "the rotary", "the sliding");
     assertThat(page.select("tbody [href=/features/door-latch?rev=2]")).isNotEmpty();
+    assertThat(page.select(".redrawn .label").eachText()).containsExactly("Before", "After");
+    assertThat(page.select(".redrawn svg[role=group] title[id]").eachText())
+        .containsExactly(
+            "Before: Feature door-latch through the years",
+            "After: Feature door-latch through the years");
+    assertThat(page.select(".redrawn [role=img]").eachAttr("aria-label"))
+        .anyMatch(words -> words.contains("1964 to 1966") && words.contains("the sliding"));
+    assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
   }
 
   @Test
   void saysThatEverythingIsNewInTheFirstPublication() throws Exception {
     Document page = page("/revisions/1");
     assertThat(page.text()).contains("There was nothing before", "Changes 8 added");
-    assertThat(page.select("table")).isEmpty();
+    assertThat(page.select("table, .redrawn")).isEmpty();
   }
 
   @Test

@@ -276,6 +276,8 @@ class CorrectionPagesTest {
     String address = submitted("1967");
     Document page = page(as(moderator, get(address)));
     assertThat(page.select("#impact ~ details table").text()).contains("1966");
+    assertThat(page.select(".redrawn .label").eachText()).containsExactly("Before", "After");
+    assertThat(page.select(".redrawn svg[role=group]")).hasSize(2);
     assertThat(page.select("button").eachText()).contains("Approve and publish", "Reject");
     int before = snapshots.head().number();
     decide(address, "approve", moderator, "").andExpect(status().is3xxRedirection());
