@@ -33,7 +33,7 @@ class Importing {
     Edition edition =
         Edition.of(note, null, reading.records().entries()).withPictures(reading.pictures());
     try {
-      return new Imported(reading, publication.publish(edition));
+      return new Imported(reading, publication.publish(edition, reading.records()));
     } catch (RefusedPublication e) {
       Problems problems = new Problems();
       new Places(files).locate(e.findings().stream().map(Lookup::of).toList(), problems);
