@@ -21,10 +21,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 /**
  * What the page {@code /expected} is measured against, with the same framework and filters, from
- * texts that were taken once from a real answer: its own template, which renders as many and the
- * same rows; and plain tables without our page frame, one with a row for everything that the real
- * page lists (features, values, retrofits, changes, citations, notes), one with a row for each
- * feature. They lie under the same path so that the same filters apply.
+ * texts that were taken once from a real answer: a page with the same frame and as many rows, each
+ * with all that a row of the real page shows, in a template of its own; the real page's template;
+ * and a plain table without our frame, with a row for everything that the real page lists
+ * (features, values, retrofits, changes, citations, notes). They lie under the same path so that
+ * the same filters apply.
  */
 @Controller
 class BarePage {
@@ -33,7 +34,7 @@ class BarePage {
   private final Chapters chapters;
   private final Wording wording;
   private final Phrases phrases;
-  private List<Cells> features = List.of();
+  private List<Row> rows = List.of();
   private List<Cells> everything = List.of();
   private Map<String, Object> constant = Map.of();
 
@@ -44,8 +45,8 @@ class BarePage {
     this.phrases = phrases;
   }
 
-  /** One row of the bare table. */
-  record Cells(String href, String name, String state, String text) {}
+  /** One row of the bare table; public for compiled expressions, as the real page's rows are. */
+  public record Cells(String href, String name, String state, String text) {}
 
   /** Takes the texts of a real answer, once, to be printed ever after. */
   @GetMapping("/expected/bare/prepare")
@@ -60,13 +61,20 @@ class BarePage {
     }
     Sheet sheet =
         new Sheets(chapters, Links.of(reading, request), wording, phrases).of(found, false);
-    List<Row> rows = sheet.groups().stream().flatMap(g -> g.rows().stream()).toList();
-    features = rows.stream().map(BarePage::feature).toList();
+    rows = sheet.groups().stream().flatMap(g -> g.rows().stream()).toList();
     everything = rows.stream().flatMap(r -> lines(r).stream()).toList();
     Model model = new ExtendedModelMap();
     real.expected(new Asked(serial, null, null), "chapter", reading, request, response, model);
     constant = model.asMap();
-    return ResponseEntity.ok(features.size() + " features, " + everything.size() + " lines\n");
+    return ResponseEntity.ok(rows.size() + " features, " + everything.size() + " lines\n");
+  }
+
+  @GetMapping("/expected/bare/rows")
+  String rows(Model model) {
+    model.addAttribute("title", constant.get("title"));
+    model.addAttribute("revision", constant.get("revision"));
+    model.addAttribute("rows", rows);
+    return "bare/page";
   }
 
   @GetMapping("/expected/bare/same")
@@ -75,24 +83,10 @@ class BarePage {
     return "expected/expected";
   }
 
-  @GetMapping("/expected/bare/features")
-  String features(Model model) {
-    model.addAttribute("rows", features);
-    return "bare/rows";
-  }
-
   @GetMapping("/expected/bare/lines")
   String everything(Model model) {
     model.addAttribute("rows", everything);
     return "bare/rows";
-  }
-
-  private static Cells feature(Row row) {
-    String values =
-        String.join(
-            "; ",
-            row.lines().stream().flatMap(l -> l.items().stream()).map(Row.Item::text).toList());
-    return new Cells(row.href(), row.name(), row.word(), values);
   }
 
   private static List<Cells> lines(Row row) {

@@ -7,7 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The form as it was sent: every field as typed. */
-record Asked(@Nullable String serial, @Nullable String variant, @Nullable String year) {
+public record Asked(@Nullable String serial, @Nullable String variant, @Nullable String year) {
 
   private static final int MOST_YEAR_DIGITS = 4;
 

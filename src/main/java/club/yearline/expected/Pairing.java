@@ -15,7 +15,7 @@ import java.util.List;
  * @param same the features that do not
  * @param sameTitle what the list of those is called
  */
-record Pairing(
+public record Pairing(
     String from,
     String fromHref,
     String to,
@@ -27,7 +27,7 @@ record Pairing(
     String sameTitle) {
 
   /** A feature with its answer on each side; for the same answers, the first side's. */
-  record Pair(String name, String href, String chapter, Cell from, Cell to) {}
+  public record Pair(String name, String href, String chapter, Cell from, Cell to) {}
 
   /**
    * One side's answer.
@@ -36,5 +36,5 @@ record Pairing(
    * @param word the state in words
    * @param lines what is possible, or the stretches
    */
-  record Cell(String mark, String word, List<Row.Line> lines) {}
+  public record Cell(String mark, String word, List<Row.Line> lines) {}
 }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param fittings what may be installed later
  * @param neighbours what the year before and after had instead
  */
-record Row(
+public record Row(
     String id,
     String name,
     String href,
@@ -40,7 +40,7 @@ record Row(
    * @param items the values offered
    * @param note when it took effect or why it is not known; null where there is nothing to say
    */
-  record Line(
+  public record Line(
       @Nullable String lead,
       @Nullable String mark,
       @Nullable String word,
@@ -56,7 +56,7 @@ record Row(
    * @param picture address of its picture
    * @param cue how to recognise it, where the row offers a choice
    */
-  record Item(
+  public record Item(
       String text,
       @Nullable String mark,
       @Nullable String fit,
@@ -72,11 +72,11 @@ record Row(
    * @param deciding the changes that decide it
    * @param cited the sources for and against
    */
-  record Proof(
+  public record Proof(
       String mark, String grade, boolean disputed, List<Deciding> deciding, List<Cited> cited) {}
 
   /** A change that decides an answer. */
-  record Deciding(String title, String href, String when) {}
+  public record Deciding(String title, String href, String when) {}
 
   /**
    * A citation.
@@ -87,7 +87,7 @@ record Row(
    * @param href the source's page
    * @param where locator and note; empty where neither is recorded
    */
-  record Cited(String stance, boolean against, String title, String href, String where) {}
+  public record Cited(String stance, boolean against, String title, String href, String where) {}
 
   /**
    * A retrofit.
@@ -98,5 +98,5 @@ record Row(
    * @param fits whether the position lies in its range
    * @param whom for which airframes, and whether for this one
    */
-  record Fitting(String value, String rest, boolean mandatory, boolean fits, String whom) {}
+  public record Fitting(String value, String rest, boolean mandatory, boolean fits, String whom) {}
 }

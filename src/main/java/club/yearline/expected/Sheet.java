@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param chapterHref this page by chapter
  * @param walkHref this page in the order of a walk-around
  */
-record Sheet(
+public record Sheet(
     String heading,
     @Nullable String names,
     List<Stamp> stamps,
@@ -30,7 +30,7 @@ record Sheet(
     String walkHref) {
 
   /** A field of the data plate; the address is null where it leads nowhere. */
-  record Stamp(String name, String text, @Nullable String href) {}
+  public record Stamp(String name, String text, @Nullable String href) {}
 
   /**
    * How many features are in a state.
@@ -39,7 +39,7 @@ record Sheet(
    * @param text the number and the state in words
    * @param closer the features to look at more closely; empty for those that are settled
    */
-  record Tally(String mark, String text, List<Shift> closer) {}
+  public record Tally(String mark, String text, List<Shift> closer) {}
 
   /**
    * What differs in a neighbouring year.
@@ -48,13 +48,13 @@ record Sheet(
    * @param href the two years side by side
    * @param shifts each feature that differs
    */
-  record Neighbour(String heading, String href, List<Shift> shifts) {}
+  public record Neighbour(String heading, String href, List<Shift> shifts) {}
 
   /** A feature, where it stands on the page, and what is said of it. */
-  record Shift(String name, String href, @Nullable String text) {}
+  public record Shift(String name, String href, @Nullable String text) {}
 
   /** Features that belong together, and the address of their place on the page. */
-  record Group(String id, String href, String code, String title, List<Row> rows) {
+  public record Group(String id, String href, String code, String title, List<Row> rows) {
 
     Group with(List<Row> others) {
       return new Group(id, href, code, title, others);

@@ -11,7 +11,7 @@ import java.util.List;
  * @param advice what to do
  * @param ways answers that may be meant
  */
-record Trouble(int status, String field, String title, String advice, List<Way> ways) {
+public record Trouble(int status, String field, String title, String advice, List<Way> ways) {
 
   /** The same trouble in a form that has the fields twice: {@code year} becomes {@code toYear}. */
   Trouble in(String side) {
@@ -20,5 +20,5 @@ record Trouble(int status, String field, String title, String advice, List<Way> 
   }
 
   /** A link to an answer that may be meant. */
-  record Way(String text, String href) {}
+  public record Way(String text, String href) {}
 }

@@ -10,13 +10,13 @@ import org.jspecify.annotations.Nullable;
  * The variants that a form offers, by family. Empty where there are too many for a menu; the form
  * then takes the designation as text.
  */
-record VariantMenu(List<FamilyMenu> families) {
+public record VariantMenu(List<FamilyMenu> families) {
 
   /** More would make every page heavy, and no menu of that length is pleasant. */
   private static final int MOST = 80;
 
   /** The variants of one family. */
-  record FamilyMenu(String name, List<Choice> variants) {}
+  public record FamilyMenu(String name, List<Choice> variants) {}
 
   /** The variants of one family, or of all. */
   static VariantMenu of(Catalogue catalogue, @Nullable String family) {

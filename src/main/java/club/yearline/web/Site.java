@@ -7,7 +7,7 @@ import org.springframework.web.util.UriComponents;
 import org.springframework.web.util.UriComponentsBuilder;
 
 /** What templates may ask of the site while a request is answered: {@code ${#site.…}}. */
-final class Site {
+public final class Site {
 
   private final Assets assets;
   private final List<Section> sections;
