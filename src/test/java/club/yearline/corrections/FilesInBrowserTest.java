@@ -40,7 +40,7 @@ class FilesInBrowserTest extends DemoInBrowser {
 
     browser.open(at("/corrections/" + id));
     send(browser, "#files", photograph);
-    assertThat(browser.driver().getCurrentUrl()).endsWith("/corrections/" + id + "#files");
+    assertThat(browser.driver().getCurrentUrl()).endsWith("/corrections/" + id + "#attached");
     assertThat(browser.driver().findElements(By.cssSelector(".pictures img"))).hasSize(1);
 
     browser.open(at("/corrections/" + id + "/files"));

@@ -1,7 +1,6 @@
 package club.yearline.news;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.hamcrest.Matchers.startsWith;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.head;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
@@ -202,7 +201,6 @@ class FeedTest {
         Jsoup.parse(
             mvc.perform(get(path))
                 .andExpect(status().isOk())
-                .andExpect(header().string("ETag", startsWith("W/")))
                 .andExpect(header().doesNotExist("Set-Cookie"))
                 .andReturn()
                 .getResponse()
@@ -216,7 +214,9 @@ class FeedTest {
 
   @Test
   void anUnchangedPageIsStillNotSentAgain() throws Exception {
-    String tag = mvc.perform(get("/revisions")).andReturn().getResponse().getHeader("ETag");
-    mvc.perform(get("/revisions").header("If-None-Match", tag)).andExpect(status().isNotModified());
+    String tag =
+        mvc.perform(get("/families/turnstone")).andReturn().getResponse().getHeader("ETag");
+    mvc.perform(get("/families/turnstone").header("If-None-Match", tag))
+        .andExpect(status().isNotModified());
   }
 }

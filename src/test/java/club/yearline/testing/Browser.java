@@ -52,6 +52,7 @@ public final class Browser implements AutoCloseable {
             .build();
     driver = new ChromeDriver(service, options);
     driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
+    driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(180));
     driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
     desktop();
     light();

@@ -30,9 +30,12 @@ class BrowserExtension implements ExecutionCondition, ParameterResolver {
 
   @Override
   public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-    return context
-        .getRoot()
-        .getStore(Namespace.create(BrowserExtension.class))
-        .computeIfAbsent(Browser.class, type -> new Browser(CHROMIUM, DRIVER), Browser.class);
+    Browser shared =
+        context
+            .getRoot()
+            .getStore(Namespace.create(BrowserExtension.class))
+            .computeIfAbsent(Browser.class, type -> new Browser(CHROMIUM, DRIVER), Browser.class);
+    // One that failed half-way may have left it otherwise.
+    return shared.scripts(true).desktop().light();
   }
 }
