@@ -7,9 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.TestPropertySource;
 
 /** The accounts that the demo comes with. */
 @WholeApplication
+// Read by nobody: it keeps the start, and so its people, from being shared.
+@TestPropertySource(properties = "start.of=demo-people")
 @DirtiesContext
 class DemoPeopleTest {
 

@@ -17,7 +17,10 @@ import org.springframework.test.context.ContextConfiguration;
 
 /** The first start: one way in, and no password that others know. */
 @ExtendWith(OutputCaptureExtension.class)
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "yearline.demo=false")
+@SpringBootTest(
+    webEnvironment = WebEnvironment.RANDOM_PORT,
+    // The second property is read by nobody: it keeps the start from being shared.
+    properties = {"yearline.demo=false", "start.of=first-keeper"})
 @ContextConfiguration(initializers = WholeApplication.Fresh.class)
 @DirtiesContext
 class FirstKeeperTest {
