@@ -14,6 +14,8 @@ demo=./target/bench-demo/yearline
 figures=target/bench-scale
 rm -rf target/bench-demo "$figures" && mkdir -p "$figures"
 
+server=
+
 note() { echo "$3" >>"$figures/$1-$2"; } # WHICH WHAT VALUE
 
 ask() { # WHICH WHAT PATH: the first answer, and the median of twenty after forty
@@ -24,13 +26,14 @@ ask() { # WHICH WHAT PATH: the first answer, and the median of twenty after fort
 }
 
 visit() { # WHICH DATABASE SERIAL WORD
-  local began server
+  local began
   began=$(date +%s.%N)
   java -Xmx2g -jar "$jar" --server.port="$port" "--spring.datasource.url=jdbc:h2:file:$2$options" \
     >"target/bench-scale.log" 2>&1 &
   server=$!
   trap 'kill $server 2>/dev/null || true' EXIT
-  until curl -sf -o /dev/null "$site/api/v1/families"; do
+  # A start is over when it answers the question, not when it listens: the demo loads first.
+  until curl -sf -o /dev/null "$site/api/v1/expected?serial=$3"; do
     kill -0 $server || { tail target/bench-scale.log >&2; exit 1; }
     sleep 0.1
   done
@@ -48,12 +51,13 @@ visit() { # WHICH DATABASE SERIAL WORD
   trap - EXIT
 }
 
+serial=$(awk -F, 'NR == 2 { print $3 }' target/bench-import/million/serial_blocks.csv)
 visit demo "$demo" LT-0412 turnstone # loads the demo into an empty database: not counted
 rm -f "$figures"/*
 machine
 for _ in $(seq "$rounds"); do
   visit demo "$demo" LT-0412 turnstone
-  visit large "$large" BMA-0412 landing
+  visit large "$large" "$serial" landing
 done
 for file in "$figures"/large-*; do
   what=${file#"$figures/large-"}
