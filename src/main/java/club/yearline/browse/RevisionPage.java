@@ -2,8 +2,7 @@ package club.yearline.browse;
 
 import club.yearline.catalog.Contributors;
 import club.yearline.catalog.Revision;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
+import club.yearline.web.Times;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,14 +30,10 @@ record RevisionPage(
     return new RevisionPage(
         revision.number(),
         "/revisions/" + revision.number(),
-        iso(revision.publishedAt()),
+        Times.minute(revision.publishedAt()),
         revision.note(),
         contributors.nameOf(revision.proposedBy()),
         same ? null : contributors.nameOf(revision.approvedBy()),
         same && revision.approvedBy().person() != null);
-  }
-
-  private static String iso(Instant time) {
-    return time.truncatedTo(ChronoUnit.MINUTES).toString().replace(":00Z", "Z").replace('T', ' ');
   }
 }

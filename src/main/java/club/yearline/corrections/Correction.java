@@ -234,14 +234,6 @@ class Correction {
     return changedAt;
   }
 
-  Optional<Instant> submittedAt() {
-    return Optional.ofNullable(submittedAt);
-  }
-
-  Optional<Long> decidedBy() {
-    return Optional.ofNullable(decidedBy);
-  }
-
   Optional<Integer> revision() {
     return Optional.ofNullable(revision);
   }

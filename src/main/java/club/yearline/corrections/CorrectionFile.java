@@ -11,6 +11,7 @@ import jakarta.persistence.SequenceGenerator;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** A file that came with a correction. */
@@ -65,7 +66,7 @@ class CorrectionFile {
   }
 
   long id() {
-    return java.util.Objects.requireNonNull(id);
+    return Objects.requireNonNull(id);
   }
 
   long correction() {

@@ -19,8 +19,7 @@ import club.yearline.effectivity.SourceEntry;
 import club.yearline.tables.Sheet;
 import club.yearline.web.Pages;
 import club.yearline.web.Phrases;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
+import club.yearline.web.Times;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -96,7 +95,7 @@ class CorrectionViews {
         correction.state().code(),
         next(correction, actor),
         people.nameOf(correction.author()),
-        iso(correction.changedAt()),
+        Times.minute(correction.changedAt()),
         correction.origin().code(),
         correction.revision().orElse(null),
         review == null ? entries(correction) : entries(review),
@@ -141,7 +140,7 @@ class CorrectionViews {
                     c.title(),
                     c.state().code(),
                     names.getOrDefault(c.author(), ""),
-                    iso(c.changedAt()),
+                    Times.minute(c.changedAt()),
                     phrases.count("corrections.edits", c.size())))
         .toList();
   }
@@ -244,7 +243,7 @@ class CorrectionViews {
     String key = "corrections.event." + event.what().code() + (alone ? own : "");
     return new EventLine(
         phrases.of(key, names.getOrDefault(event.actor(), "")),
-        iso(event.happenedAt()),
+        Times.minute(event.happenedAt()),
         event.note(),
         before(event));
   }
@@ -303,10 +302,6 @@ class CorrectionViews {
           comparing.between(review.before(), review.after().get(), address, variant, page));
     }
     return review.records().map(records -> comparing.edits(review.before(), records));
-  }
-
-  static String iso(Instant time) {
-    return time.truncatedTo(ChronoUnit.MINUTES).toString().replace(":00Z", "Z").replace('T', ' ');
   }
 
   /** The sources that a correction may stand on: those published, and those that it adds. */

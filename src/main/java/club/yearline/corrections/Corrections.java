@@ -41,8 +41,6 @@ interface Corrections extends Repository<Correction, Long> {
   List<Correction> findByAuthorIdAndStateInOrderByChangedAtDesc(
       long author, Collection<State> states);
 
-  int countByState(State state);
-
   /**
    * Others that wait for a moderator and would change an entry that this one does, oldest first.
    */

@@ -3,6 +3,7 @@ package club.yearline.corrections;
 import club.yearline.citation.Stance;
 import jakarta.persistence.Column;
 import jakarta.persistence.Embeddable;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** A source that a correction stands on, and where in it. */
@@ -43,7 +44,7 @@ class Ground {
   }
 
   Stance stance() {
-    return Stance.valueOf(stance.toUpperCase(java.util.Locale.ROOT));
+    return Stance.valueOf(stance.toUpperCase(Locale.ROOT));
   }
 
   @Nullable String note() {

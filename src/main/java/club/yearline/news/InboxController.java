@@ -3,9 +3,8 @@ package club.yearline.news;
 import club.yearline.accounts.Actor;
 import club.yearline.web.Pages;
 import club.yearline.web.Refusal;
+import club.yearline.web.Times;
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -60,7 +59,11 @@ class InboxController {
     for (int i = 0; i < shown.size(); i++) {
       Message message = shown.get(i);
       lines.add(
-          new Line("/inbox/" + message.id(), texts.get(i), iso(message.sentAt()), message.read()));
+          new Line(
+              "/inbox/" + message.id(),
+              texts.get(i),
+              Times.minute(message.sentAt()),
+              message.read()));
     }
     return lines;
   }
@@ -88,9 +91,5 @@ class InboxController {
         MailWish.of(wish).orElseThrow(() -> Refusal.notUnderstood("mail-wish-unreadable"));
     wishes.set(actor.id(), wanted);
     return "redirect:/inbox";
-  }
-
-  private static String iso(Instant time) {
-    return time.truncatedTo(ChronoUnit.MINUTES).toString().replace(":00Z", "Z").replace('T', ' ');
   }
 }
