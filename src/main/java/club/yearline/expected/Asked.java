@@ -12,12 +12,12 @@ public record Asked(@Nullable String serial, @Nullable String variant, @Nullable
   private static final int MOST_YEAR_DIGITS = 4;
 
   /** Whether the page was opened without a question. */
-  boolean isFresh() {
+  public boolean isFresh() {
     return serial == null && variant == null && year == null;
   }
 
   /** Whether a year was typed that is no year. */
-  boolean yearIsUnreadable() {
+  public boolean yearIsUnreadable() {
     String typed = clean(year);
     return typed != null
         && (typed.length() > MOST_YEAR_DIGITS
@@ -25,7 +25,7 @@ public record Asked(@Nullable String serial, @Nullable String variant, @Nullable
   }
 
   /** The question; a year that cannot be read is left out. */
-  Question question(Catalogue catalogue) {
+  public Question question(Catalogue catalogue) {
     String typedYear = yearIsUnreadable() ? null : clean(year);
     return new Question(
         variantKey(catalogue, clean(variant)),

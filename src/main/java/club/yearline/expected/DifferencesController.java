@@ -117,7 +117,8 @@ class DifferencesController {
             links,
             wording,
             phrases,
-            (variant, year) -> links.at(address.apply(new VariantYear(variant, "" + year))));
+            (variant, year, serial) ->
+                links.at(address.apply(new VariantYear("" + variant, "" + year))));
     if (typed.asked().yearIsUnreadable()) {
       return new Side(null, troubles.yearUnreadable(typed.year()).in(name));
     }

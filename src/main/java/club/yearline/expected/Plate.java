@@ -17,14 +17,15 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The data plate of a position: what it is, stamped. */
-final class Plate {
+public final class Plate {
 
   private final Catalogue catalogue;
   private final Links links;
   private final Wording wording;
   private final Phrases phrases;
 
-  Plate(Links links, Wording wording, Phrases phrases) {
+  /** For the pages of one reading. */
+  public Plate(Links links, Wording wording, Phrases phrases) {
     this.catalogue = links.reading().catalogue();
     this.links = links;
     this.wording = wording;
@@ -32,7 +33,7 @@ final class Plate {
   }
 
   /** A position in one line, serial first. */
-  String heading(Position position) {
+  public String heading(Position position) {
     String designation = position.variant().designation();
     String what =
         position.year() == null
@@ -43,7 +44,7 @@ final class Plate {
   }
 
   /** The names that the variant was sold under in the position's year. */
-  @Nullable String names(Position position) {
+  public @Nullable String names(Position position) {
     Integer year = position.year();
     List<String> names =
         position.variant().names().stream()
@@ -61,7 +62,8 @@ final class Plate {
         && (name.lastYear() == null || year <= name.lastYear());
   }
 
-  List<Sheet.Stamp> stamps(Located.Found found) {
+  /** The fields of the plate. */
+  public List<Sheet.Stamp> stamps(Located.Found found) {
     Position position = found.position();
     VariantModel model = catalogue.model(position.variant().key()).orElseThrow();
     Family family = model.family();

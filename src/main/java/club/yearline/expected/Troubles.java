@@ -15,13 +15,12 @@ import club.yearline.web.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a question that has no answer into words, with the answers that may be meant. */
-final class Troubles {
+public final class Troubles {
 
   private static final int BAD_REQUEST = 400;
   private static final int NOT_FOUND = 404;
@@ -35,20 +34,19 @@ final class Troubles {
   private final Wording wording;
   private final Phrases phrases;
   private final Plate plate;
-  private final BiFunction<String, Integer, String> yearHref;
+  private final Destination ways;
 
   Troubles(Links links, Wording wording, Phrases phrases) {
-    this(links, wording, phrases, (variant, year) -> links.expected(variant, year, null));
+    this(links, wording, phrases, links::expected);
   }
 
   /**
    * Troubles of another page.
    *
-   * @param yearHref where a year that may be meant leads, given the variant's key
+   * @param ways where what may be meant leads
    */
-  Troubles(
-      Links links, Wording wording, Phrases phrases, BiFunction<String, Integer, String> yearHref) {
-    this.yearHref = yearHref;
+  public Troubles(Links links, Wording wording, Phrases phrases, Destination ways) {
+    this.ways = ways;
     this.catalogue = links.reading().catalogue();
     this.links = links;
     this.wording = wording;
@@ -57,12 +55,12 @@ final class Troubles {
   }
 
   /** A year was typed that is no year. */
-  Trouble yearUnreadable(String typed) {
+  public Trouble yearUnreadable(String typed) {
     return trouble(BAD_REQUEST, "year", "year", List.of(), shortened(typed));
   }
 
   /** Why a question that was not found has no answer. */
-  Trouble of(Located located, Question question) {
+  public Trouble of(Located located, Question question) {
     if (located instanceof Located.TooLong tooLong) {
       return trouble(
           BAD_REQUEST, "serial", "too-long", List.of(), tooLong.length(), SerialText.MAX_LENGTH);
@@ -125,46 +123,54 @@ final class Troubles {
   }
 
   private Trouble noBlock(Located.NoBlock noBlock) {
-    List<Trouble.Way> ways = new ArrayList<>();
+    List<Trouble.Way> near = new ArrayList<>();
     for (SerialMatch match : noBlock.matches()) {
-      add(ways, "expected.trouble.below", match.below());
-      add(ways, "expected.trouble.above", match.above());
+      add(near, "expected.trouble.below", match.below());
+      add(near, "expected.trouble.above", match.above());
     }
     String serials =
         noBlock.matches().stream()
             .map(SerialMatch::text)
             .distinct()
             .collect(Collectors.joining(", "));
-    return trouble(UNPROCESSABLE, "serial", "no-block", ways, serials);
+    return trouble(UNPROCESSABLE, "serial", "no-block", near, serials);
   }
 
-  private void add(List<Trouble.Way> ways, String key, @Nullable SerialBlock block) {
+  private void add(List<Trouble.Way> all, String key, @Nullable SerialBlock block) {
     if (block != null) {
-      ways.add(new Trouble.Way(phrases.of(key, inWords(block)), links.expected(block)));
+      all.add(new Trouble.Way(phrases.of(key, inWords(block)), href(block)));
     }
+  }
+
+  private String href(SerialBlock block) {
+    return block.year() == null
+        ? links.variant(block.variant())
+        : ways.to(block.variant(), block.year(), null);
   }
 
   private Trouble contradiction(Located.Contradiction contradiction) {
     String serial = contradiction.text().strip();
-    List<Trouble.Way> ways =
+    List<Trouble.Way> meant =
         contradiction.blocks().stream()
-            .map(b -> new Trouble.Way(inWords(b), links.expected(b.variant(), b.year(), serial)))
+            .map(b -> new Trouble.Way(inWords(b), ways.to(b.variant(), b.year(), serial)))
             .toList();
     String blocks =
         contradiction.blocks().stream()
             .map(this::inWords)
             .collect(Collectors.joining(phrases.of("expected.and")));
-    return trouble(UNPROCESSABLE, "serial", "contradicts", ways, serial, blocks);
+    return trouble(UNPROCESSABLE, "serial", "contradicts", meant, serial, blocks);
   }
 
   private List<Trouble.Way> years(Variant variant) {
     return IntStream.of(catalogue.model(variant.key()).orElseThrow().years())
-        .mapToObj(y -> new Trouble.Way("" + y, yearHref.apply(variant.key(), y)))
+        .mapToObj(y -> new Trouble.Way("" + y, ways.to(variant.key(), y, null)))
         .toList();
   }
 
   private Trouble.Way way(Position position) {
-    return new Trouble.Way(plate.heading(position), links.expected(position));
+    return new Trouble.Way(
+        plate.heading(position),
+        ways.to(position.variant().key(), position.year(), position.serialText()));
   }
 
   /** A block with what it was allotted to. */

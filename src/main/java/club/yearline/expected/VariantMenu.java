@@ -19,7 +19,7 @@ public record VariantMenu(List<FamilyMenu> families) {
   public record FamilyMenu(String name, List<Choice> variants) {}
 
   /** The variants of one family, or of all. */
-  static VariantMenu of(Catalogue catalogue, @Nullable String family) {
+  public static VariantMenu of(Catalogue catalogue, @Nullable String family) {
     List<Family> families =
         family == null
             ? catalogue.records().families()
