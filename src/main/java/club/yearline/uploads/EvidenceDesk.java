@@ -48,6 +48,21 @@ public class EvidenceDesk {
   }
 
   /**
+   * Takes a photograph, and no document.
+   *
+   * @param name as the browser sent it
+   * @param content read once there is time for it
+   * @throws NotTaken as {@link #take} does
+   */
+  public Evidence photograph(String name, InputStreamSource content) throws NotTaken, IOException {
+    Evidence taken = take(name, content);
+    if (!taken.mediaType().startsWith("image/")) {
+      throw new NotTaken("not-photograph");
+    }
+    return taken;
+  }
+
+  /**
    * A small JPEG of a picture that was taken before; the last few are kept.
    *
    * @param sha256 digest of its content, under which it is kept

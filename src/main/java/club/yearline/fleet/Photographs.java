@@ -1,0 +1,31 @@
+package club.yearline.fleet;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+/** All photographs of the register. */
+interface Photographs extends Repository<Photograph, Long> {
+
+  Photograph save(Photograph photograph);
+
+  void delete(Photograph photograph);
+
+  /** A photograph of an airframe. */
+  @Query(
+      """
+      select p from Photograph p, Observation o
+      where p.id = :id and o.id = p.observationId and o.airframeId = :airframe
+      """)
+  Optional<Photograph> ofAirframe(long id, long airframe);
+
+  /** The photographs of an airframe, without their content. */
+  @Query(
+      """
+      select new club.yearline.fleet.PhotographLine(p.id, p.observationId, p.name)
+      from Photograph p, Observation o
+      where o.id = p.observationId and o.airframeId = :airframe order by p.id
+      """)
+  List<PhotographLine> list(long airframe);
+}

@@ -1,0 +1,11 @@
+package club.yearline.fleet;
+
+import club.yearline.testing.Database;
+
+class RegisterOnH2Tests extends RegisterContract {
+
+  @Override
+  Database freshDatabase() {
+    return Database.h2();
+  }
+}

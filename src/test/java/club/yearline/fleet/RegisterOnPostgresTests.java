@@ -1,0 +1,11 @@
+package club.yearline.fleet;
+
+import club.yearline.testing.Database;
+
+class RegisterOnPostgresTests extends RegisterContract {
+
+  @Override
+  Database freshDatabase() {
+    return Database.postgres();
+  }
+}
