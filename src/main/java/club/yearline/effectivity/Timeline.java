@@ -67,7 +67,7 @@ public final class Timeline {
   }
 
   /** The answer for the year, all its serials taken together; or for the one serial. */
-  Answer at(Position position) {
+  public Answer at(Position position) {
     return position.serial() == null && position.year() != null
         ? inYear(position.year())
         : along(position);
