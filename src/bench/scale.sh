@@ -44,7 +44,7 @@ visit() { # WHICH DATABASE SERIAL WORD
   ask "$1" "first page" "/"
   jcmd $server GC.run >/dev/null
   note "$1" "heap in use after collection, MiB" \
-    "$(jcmd $server GC.heap_info | awk '/garbage-first heap/ { sub("K,?", "", $7); print $7 / 1024 }')"
+    "$(jcmd $server GC.heap_info | awk 'match($0, /used [0-9]+K/) && /heap/ { print substr($0, RSTART + 5, RLENGTH - 6) / 1024 }')"
   note "$1" "resident memory, MiB" "$(awk '/VmRSS/ { print $2 / 1024 }' /proc/$server/status)"
   kill $server
   wait $server 2>/dev/null || true

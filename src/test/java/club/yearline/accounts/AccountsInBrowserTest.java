@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import club.yearline.testing.Browser;
 import club.yearline.testing.InBrowser;
-import java.time.Duration;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
@@ -53,7 +51,7 @@ class AccountsInBrowserTest {
     type("name", "Kay Keeper");
     type("email", "kay@club.example");
     type("password", KEEPERS);
-    press("main form button");
+    browser.press("main form button");
     look("sign-in");
     signIn("kay@club.example", KEEPERS);
     assertThat(text()).contains("Kay Keeper");
@@ -65,7 +63,7 @@ class AccountsInBrowserTest {
 
   private String invite() {
     browser.open(base() + "/admin/joining");
-    press("form[action$='/invite'] button");
+    browser.press("form[action$='/invite'] button");
     look("invited");
     String link = element("#link").getText();
     assertThat(link).startsWith(base() + "/join/");
@@ -78,11 +76,11 @@ class AccountsInBrowserTest {
     type("name", "Mia Member");
     type("email", "mia@club.example");
     type("password", "short");
-    press("main form button");
+    browser.press("main form button");
     look("join-fault");
     assertThat(text()).contains("fewer than 15 characters");
     type("password", MEMBERS);
-    press("main form button");
+    browser.press("main form button");
     signIn("mia@club.example", MEMBERS);
     assertThat(text()).contains("Mia Member");
   }
@@ -91,11 +89,11 @@ class AccountsInBrowserTest {
     browser.open(base() + "/account/second-factor");
     look("second-factor-off");
     type("current", MEMBERS);
-    press("form[action$='/prepare'] button");
+    browser.press("form[action$='/prepare'] button");
     look("second-factor-scan");
     String secret = element("#secret").getText();
     type("code", OneTimeCodes.code(secret, Instant.now().minusSeconds(30)));
-    press("form[action$='/second-factor/on'] button");
+    browser.press("form[action$='/second-factor/on'] button");
     look("recovery-codes");
     assertThat(browser.driver().findElements(By.cssSelector("main .rows code"))).hasSize(10);
     browser.open(base() + "/account/sessions");
@@ -111,7 +109,7 @@ class AccountsInBrowserTest {
     Account mia =
         accounts.withEmail(EmailAddress.of("mia@club.example").orElseThrow()).orElseThrow();
     type("code", OneTimeCodes.code(String.valueOf(mia.totpSecret()), Instant.now()));
-    press("main form button");
+    browser.press("main form button");
     assertThat(text()).contains("Mia Member");
   }
 
@@ -119,12 +117,12 @@ class AccountsInBrowserTest {
     browser.open(base() + "/sign-in");
     type("email", email);
     type("password", password);
-    press("main form button");
+    browser.press("main form button");
   }
 
   private void signOut() {
     element("details.desk summary").click();
-    press("details.desk button");
+    browser.press("details.desk button");
     assertThat(element("a.desk").getText()).isEqualTo("Sign in");
   }
 
@@ -139,17 +137,6 @@ class AccountsInBrowserTest {
     WebElement input = element("#" + field);
     input.clear();
     input.sendKeys(text);
-  }
-
-  /** Waits for the next page: without scripts the driver does not. */
-  private void press(String button) {
-    WebElement page = element("html");
-    element(button).click();
-    new WebDriverWait(browser.driver(), Duration.ofSeconds(30))
-        .until(
-            driver ->
-                !driver.findElements(By.id("content")).isEmpty()
-                    && !driver.findElement(By.tagName("html")).equals(page));
   }
 
   private WebElement element(String selector) {

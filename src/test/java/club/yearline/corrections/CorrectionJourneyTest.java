@@ -11,13 +11,10 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -156,19 +153,11 @@ class CorrectionJourneyTest {
   }
 
   private void follow(String link) {
-    turn(By.linkText(link));
+    browser.press(By.linkText(link));
   }
 
   private void press(String button) {
-    turn(By.xpath("//main//button[normalize-space()='" + button + "']"));
-  }
-
-  /** Clicks what leads to another page, and waits for that. */
-  private void turn(By what) {
-    WebElement before = browser.driver().findElement(By.tagName("body"));
-    browser.driver().findElement(what).click();
-    new WebDriverWait(browser.driver(), Duration.ofSeconds(60))
-        .until(ExpectedConditions.stalenessOf(before));
+    browser.press(By.xpath("//main//button[normalize-space()='" + button + "']"));
   }
 
   private void type(String id, String text) {

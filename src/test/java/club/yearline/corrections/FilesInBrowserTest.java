@@ -51,7 +51,7 @@ class FilesInBrowserTest extends DemoInBrowser {
     look(browser, "attached");
     assertThat(browser.driver().findElement(By.cssSelector(".pictures img")).getSize().getWidth())
         .isPositive();
-    browser.driver().findElement(By.cssSelector(".pictures form button")).click();
+    browser.press(".pictures form button");
     assertThat(attaching.attached(member, id).files()).isEmpty();
   }
 
@@ -76,10 +76,7 @@ class FilesInBrowserTest extends DemoInBrowser {
 
   private static void send(Browser browser, String field, Path file) {
     browser.driver().findElement(By.cssSelector("input" + field)).sendKeys(file.toString());
-    browser
-        .driver()
-        .findElement(By.cssSelector("form:has(input" + field + ") button[type=submit]"))
-        .click();
+    browser.press("form:has(input" + field + ") button[type=submit]");
   }
 
   private static void look(Browser browser, String name) {

@@ -28,7 +28,7 @@ class NewsInBrowserTest extends DemoInBrowser {
     SignedIn.in(browser, at(""), member);
     browser.open(at("/families/turnstone"));
     look(browser, "family-signed-in");
-    press(browser, "form[action='/watching'] button");
+    browser.press("form[action='/watching'] button");
     assertThat(browser.driver().findElement(By.cssSelector("main form button")).getText())
         .isEqualTo("Stop watching");
     browser.open(at("/watching"));
@@ -42,10 +42,10 @@ class NewsInBrowserTest extends DemoInBrowser {
     assertThat(text(browser, "details.desk summary")).contains("1 new");
     browser.open(at("/inbox"));
     look(browser, "inbox");
-    press(browser, "form[action='/inbox/read'] button");
+    browser.press("form[action='/inbox/read'] button");
     assertThat(text(browser, "details.desk summary")).doesNotContain("new");
     browser.open(at("/watching"));
-    press(browser, "form[action='/watching/stop'] button");
+    browser.press("form[action='/watching/stop'] button");
     look(browser, "watching-nothing");
     assertThat(text(browser, "main")).contains("You watch nothing yet.");
   }
@@ -58,10 +58,6 @@ class NewsInBrowserTest extends DemoInBrowser {
     browser.size(320, 700);
     assertThat(browser.sidewaysScroll()).isZero();
     browser.desktop();
-  }
-
-  private static void press(Browser browser, String button) {
-    browser.driver().findElement(By.cssSelector(button)).click();
   }
 
   private static String text(Browser browser, String selector) {

@@ -1,11 +1,9 @@
 package club.yearline.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.openqa.selenium.support.ui.ExpectedConditions.stalenessOf;
 
 import club.yearline.testing.Browser;
 import club.yearline.testing.DemoInBrowser;
-import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -14,7 +12,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** What people come for, from the first page to the end. */
 class JourneysTest extends DemoInBrowser {
@@ -45,10 +42,10 @@ class JourneysTest extends DemoInBrowser {
     WebElement bulletin = latch.findElement(By.cssSelector("a[href='/sources/bulletin-52-03']"));
     assertThat(bulletin.isDisplayed()).isFalse();
     latch.findElement(By.tagName("summary")).click();
-    turn(bulletin::click);
+    browser.turn(bulletin::click);
     assertThat(heading()).isEqualTo("Rotary door latch");
     assertThat(one("main").getText()).contains("SB 52-03", "Door latch: Rotary handle");
-    turn(page.navigate()::back);
+    browser.turn(page.navigate()::back);
     assertThat(heading()).isEqualTo("LT-0412, LA-2B 1966");
   }
 
@@ -61,7 +58,7 @@ class JourneysTest extends DemoInBrowser {
     follow("LA-2B, 1966");
     assertThat(heading()).isEqualTo("LA-2B 1966");
     ask("lt1300");
-    turn(() -> page.findElement(By.xpath("//li[contains(., 'LA-2D, 1975')]/a")).click());
+    browser.turn(() -> page.findElement(By.xpath("//li[contains(., 'LA-2D, 1975')]/a")).click());
     assertThat(heading()).isEqualTo("LT-1300, LA-2D 1975");
     assertThat(one(".stamps").getText()).contains("LT-1255");
     ask("LT-0707");
@@ -73,7 +70,7 @@ class JourneysTest extends DemoInBrowser {
     follow("Differences");
     choose("fromVariant", "LA-2B", "fromYear", "1966");
     choose("toVariant", "LA-2B", "toYear", "1967");
-    turn(() -> one("main form button").click());
+    browser.turn(() -> one("main form button").click());
     assertThat(heading()).isEqualTo("LA-2B 1966 and LA-2B 1967");
     assertThat(one(".pairs").getText()).contains("Fin", "LT-0501 to LT-0502");
     follow("Revisions");
@@ -93,15 +90,15 @@ class JourneysTest extends DemoInBrowser {
     assertThat(focused().getText()).isEqualTo("Skip to the content");
     press(Keys.ENTER);
     tabTo("#ask");
-    turn(() -> focused().sendKeys("LT-0412", Keys.ENTER));
+    browser.turn(() -> focused().sendKeys("LT-0412", Keys.ENTER));
     assertThat(heading()).isEqualTo("LT-0412, LA-2B 1966");
     tabTo("#f-cruise-speed summary");
     press(Keys.ENTER);
     tabTo("#f-cruise-speed a[href^='/changes/']");
-    turn(() -> press(Keys.ENTER));
+    browser.turn(() -> press(Keys.ENTER));
     assertThat(one(".plate .label").getText()).isEqualToIgnoringCase("Change");
     tabTo("main a[href^='/sources/']");
-    turn(() -> press(Keys.ENTER));
+    browser.turn(() -> press(Keys.ENTER));
     assertThat(page.getCurrentUrl()).contains("/sources/");
   }
 
@@ -112,27 +109,21 @@ class JourneysTest extends DemoInBrowser {
     assertThat(heading()).contains("Door latch");
     one("main details:not(.print-open) > summary").click();
     assertThat(one("main details table").isDisplayed()).isTrue();
-    turn(() -> one("main details table td a[href^='/expected']").click());
+    browser.turn(() -> one("main details table td a[href^='/expected']").click());
     assertThat(one(".label").getText()).isEqualToIgnoringCase("Expected configuration");
   }
 
   /** Does what leads to another page, and comes back when that is there. */
-  private void turn(Runnable step) {
-    WebElement before = one("html");
-    step.run();
-    new WebDriverWait(page, Duration.ofSeconds(60)).until(stalenessOf(before));
-  }
-
   private void ask(String text) {
     WebElement box =
         page.findElements(By.name("q")).stream().filter(WebElement::isDisplayed).findFirst().get();
     box.clear();
     box.sendKeys(text);
-    turn(() -> box.findElement(By.xpath("../button")).click());
+    browser.turn(() -> box.findElement(By.xpath("../button")).click());
   }
 
   private void follow(String link) {
-    turn(() -> page.findElement(By.linkText(link)).click());
+    browser.turn(() -> page.findElement(By.linkText(link)).click());
   }
 
   private void choose(String menu, String variant, String field, String year) {

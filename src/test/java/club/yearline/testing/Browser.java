@@ -11,10 +11,14 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * A headless Chromium for tests. Downloads nothing: browser and driver are the system's.
@@ -53,7 +57,6 @@ public final class Browser implements AutoCloseable {
     driver = new ChromeDriver(service, options);
     driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
     driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(180));
-    driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
     desktop();
     light();
   }
@@ -66,6 +69,33 @@ public final class Browser implements AutoCloseable {
   /** Opens an address. */
   public Browser open(String url) {
     driver.get(url);
+    return this;
+  }
+
+  /** Clicks what leads to another page, and waits until that page is there to its end. */
+  public Browser press(String selector) {
+    return press(By.cssSelector(selector));
+  }
+
+  /** Clicks what leads to another page, and waits until that page is there to its end. */
+  public Browser press(By what) {
+    return turn(() -> driver.findElement(what).click());
+  }
+
+  /**
+   * Does what leads to another page, and waits until that page is there to its end. The driver's
+   * own waiting does not cover this: a click may return before the browser has begun to leave, and
+   * without scripts it waits for nothing.
+   */
+  public Browser turn(Runnable step) {
+    WebElement before = driver.findElement(By.tagName("html"));
+    step.run();
+    new WebDriverWait(driver, Duration.ofSeconds(60))
+        .ignoring(WebDriverException.class)
+        .until(
+            page ->
+                !page.findElement(By.tagName("html")).equals(before)
+                    && !page.findElements(By.cssSelector("body > footer")).isEmpty());
     return this;
   }
 

@@ -3,9 +3,7 @@ package club.yearline.testing;
 import club.yearline.accounts.ActingAs;
 import club.yearline.accounts.Actor;
 import club.yearline.accounts.Role;
-import java.time.Duration;
 import org.openqa.selenium.By;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.context.ApplicationContext;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
@@ -56,8 +54,9 @@ public final class SignedIn {
     browser.open(base + "/sign-in");
     browser.driver().findElement(By.id("email")).sendKeys(ActingAs.email(actor.name()));
     browser.driver().findElement(By.id("password")).sendKeys(PASSWORD);
-    browser.driver().findElement(By.cssSelector("main button[type=submit]")).click();
-    new WebDriverWait(browser.driver(), Duration.ofSeconds(60))
-        .until(driver -> !driver.getCurrentUrl().endsWith("/sign-in"));
+    browser.press("main button[type=submit]");
+    if (browser.driver().getCurrentUrl().contains("/sign-in")) {
+      throw new AssertionError("Not signed in: " + browser.driver().getPageSource());
+    }
   }
 }
