@@ -16,20 +16,26 @@ class ModulesTest {
   }
 
   @Test
-  void theEngineKnowsNoFramework() {
+  void theEngineAndTheEstimatesKnowNoFramework() {
     var engine =
         new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("club.yearline.effectivity", "club.yearline.citation");
+            .importPackages(
+                "club.yearline.effectivity", "club.yearline.citation", "club.yearline.estimation");
     classes()
         .that()
-        .resideInAnyPackage("club.yearline.effectivity", "club.yearline.citation")
+        .resideInAnyPackage(
+            "club.yearline.effectivity", "club.yearline.citation", "club.yearline.estimation")
         .and()
         .doNotHaveSimpleName("package-info")
         .should()
         .onlyDependOnClassesThat()
         .resideInAnyPackage(
-            "java..", "org.jspecify..", "club.yearline.effectivity", "club.yearline.citation")
+            "java..",
+            "org.jspecify..",
+            "club.yearline.effectivity",
+            "club.yearline.citation",
+            "club.yearline.estimation")
         .check(engine);
   }
 }

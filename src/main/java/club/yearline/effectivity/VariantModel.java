@@ -81,6 +81,30 @@ public final class VariantModel {
     return production.airframes(year);
   }
 
+  /**
+   * The ordinals that its blocks of a series reach over, from the lowest to one past the highest; a
+   * block without a last serial ends at the highest that any record names. Empty without a block.
+   *
+   * @param year only blocks of this year; null for all blocks, with a year or without
+   */
+  public Optional<OrdinalSpan> ordinals(Series series, @Nullable Integer year) {
+    return production.blocks().stream()
+        .filter(b -> b.series().key().equals(series.key()))
+        .filter(b -> year == null || year.equals(b.year()))
+        .map(b -> new OrdinalSpan(b.first().ordinal(), b.end().plainFloor()))
+        .reduce(OrdinalSpan::with);
+  }
+
+  /** The position of a serial, in the year of its block that holds it, where one does. */
+  public Position at(Series series, Serial serial) {
+    for (Block block : production.blocks()) {
+      if (block.series().key().equals(series.key()) && block.holds(serial)) {
+        return Position.of(variant, block.year(), series, serial);
+      }
+    }
+    return Position.of(variant, null, series, serial);
+  }
+
   /** Whether its blocks or cut-ins use the series. */
   public boolean uses(Series series) {
     return Stream.concat(

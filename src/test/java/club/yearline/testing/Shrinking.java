@@ -14,11 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Makes a failing catalogue small: leaves out halves of its entries, then quarters, then eighths.
+ * Makes a failing catalogue or list small: leaves out halves of it, then quarters, then eighths.
  */
 final class Shrinking {
 
@@ -26,28 +27,43 @@ final class Shrinking {
 
   /** The smallest catalogue found that still fails. */
   static Records of(Records failing, Predicate<Records> fails) {
-    List<Entry> kept = failing.entries();
+    List<Entry> small =
+        smaller(
+            failing.entries(),
+            Shrinking::withoutDangling,
+            part -> fails.test(Records.of(part, failing.pictures())));
+    return Records.of(small, failing.pictures());
+  }
+
+  /** The smallest list found that still fails. */
+  static <T> List<T> list(List<T> failing, Predicate<List<T>> fails) {
+    return smaller(failing, part -> part, fails);
+  }
+
+  private static <T> List<T> smaller(
+      List<T> failing, UnaryOperator<List<T>> whole, Predicate<List<T>> fails) {
+    List<T> kept = failing;
     int chunk = Math.max(1, kept.size() / 2);
     while (true) {
-      List<Entry> smaller = withoutOneChunk(kept, chunk, failing, fails);
+      List<T> smaller = withoutOneChunk(kept, chunk, whole, fails);
       if (smaller.size() < kept.size()) {
         kept = smaller;
       } else if (chunk == 1) {
-        return Records.of(kept, failing.pictures());
+        return kept;
       } else {
         chunk = chunk / 2;
       }
     }
   }
 
-  private static List<Entry> withoutOneChunk(
-      List<Entry> kept, int chunk, Records failing, Predicate<Records> fails) {
+  private static <T> List<T> withoutOneChunk(
+      List<T> kept, int chunk, UnaryOperator<List<T>> whole, Predicate<List<T>> fails) {
     for (int from = 0; from < kept.size(); from += chunk) {
-      List<Entry> rest = new ArrayList<>(kept);
+      List<T> rest = new ArrayList<>(kept);
       rest.subList(from, Math.min(kept.size(), from + chunk)).clear();
-      List<Entry> whole = withoutDangling(rest);
-      if (fails.test(Records.of(whole, failing.pictures()))) {
-        return whole;
+      List<T> part = whole.apply(rest);
+      if (fails.test(part)) {
+        return part;
       }
     }
     return kept;
