@@ -12,6 +12,7 @@ import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Answers whatever goes wrong in a controller: a page, or a problem under {@code /api}. */
 @ControllerAdvice
@@ -43,6 +44,10 @@ class ErrorAdvice {
     response.setStatus(refusal.status().value());
     HttpHeaders headers = e instanceof ErrorResponse known ? known.getHeaders() : HttpHeaders.EMPTY;
     headers.forEach((name, values) -> values.forEach(v -> response.addHeader(name, v)));
-    return problems.answer(Problems.path(request), refusal);
+    Object answer = problems.answer(Problems.path(request), refusal);
+    if (answer instanceof ModelAndView page) {
+      page.addObject("sentFrom", SentFrom.of(request));
+    }
+    return answer;
   }
 }
