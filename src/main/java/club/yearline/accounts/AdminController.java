@@ -21,6 +21,7 @@ class AdminController {
 
   private final Accounts accounts;
   private final Membership membership;
+  private final Passkeys passkeys;
   private final Links links;
   private final Sessions sessions;
   private final Addresses addresses;
@@ -29,12 +30,14 @@ class AdminController {
   AdminController(
       Accounts accounts,
       Membership membership,
+      Passkeys passkeys,
       Links links,
       Sessions sessions,
       Addresses addresses,
       SecurityLog log) {
     this.accounts = accounts;
     this.membership = membership;
+    this.passkeys = passkeys;
     this.links = links;
     this.sessions = sessions;
     this.addresses = addresses;
@@ -55,6 +58,7 @@ class AdminController {
   @GetMapping("/admin/people/{id}")
   String person(@PathVariable long id, Model model) {
     model.addAttribute("person", account(id));
+    model.addAttribute("passkeys", passkeys.of(id).size());
     model.addAttribute("roles", Arrays.asList(Role.values()));
     return PERSON;
   }

@@ -13,14 +13,21 @@ class Housekeeping {
   private final FailedSignIns failed;
   private final Devices devices;
   private final JoinRequests requests;
+  private final PasskeyChallenges challenges;
 
   Housekeeping(
-      Club club, SecurityLog log, FailedSignIns failed, Devices devices, JoinRequests requests) {
+      Club club,
+      SecurityLog log,
+      FailedSignIns failed,
+      Devices devices,
+      JoinRequests requests,
+      PasskeyChallenges challenges) {
     this.club = club;
     this.log = log;
     this.failed = failed;
     this.devices = devices;
     this.requests = requests;
+    this.challenges = challenges;
   }
 
   @Scheduled(initialDelay = 10, fixedDelay = 60, timeUnit = TimeUnit.MINUTES)
@@ -29,5 +36,6 @@ class Housekeeping {
     failed.forgetOld();
     devices.forgetOld();
     requests.forgetOld();
+    challenges.forgetOld();
   }
 }

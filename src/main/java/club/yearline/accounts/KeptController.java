@@ -17,6 +17,12 @@ class KeptController {
 
   private static final String KEPT = "club.yearline.accounts.KeptForm";
 
+  private final Doorstep doorstep;
+
+  KeptController(Doorstep doorstep) {
+    this.doorstep = doorstep;
+  }
+
   /** The form came without a session: it waits on the sign-in page. */
   @PostMapping("/sign-in/first")
   String first(
@@ -30,8 +36,7 @@ class KeptController {
     response.setStatus(HttpStatus.UNAUTHORIZED.value());
     model.addAttribute("kept", kept.written());
     model.addAttribute("lostFiles", KeptForm.hadFiles(request));
-    model.addAttribute("to", "");
-    return "accounts/sign-in";
+    return doorstep.page(null, model);
   }
 
   /** The form came from a page of another session of the same person. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
@@ -27,6 +28,9 @@ record KeptForm(String path, List<Field> fields) implements Serializable {
   private static final int LONGEST = 200_000;
 
   private static final int MOST_FIELDS = 400;
+
+  /** The token of the form, the present password, and what a device signed. */
+  private static final Set<String> UNKEPT = Set.of("_csrf", "current", "credential");
 
   /** A character takes up to three bytes, each written with three signs. */
   private static final int BYTES_ENCODED = 9;
@@ -119,6 +123,6 @@ record KeptForm(String path, List<Field> fields) implements Serializable {
 
   private static boolean mayKeep(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
-    return !lower.equals("_csrf") && !lower.contains("password") && !lower.contains("secret");
+    return !UNKEPT.contains(lower) && !lower.contains("password") && !lower.contains("secret");
   }
 }

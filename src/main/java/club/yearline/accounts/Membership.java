@@ -16,6 +16,7 @@ class Membership {
   private final Accounts accounts;
   private final Links links;
   private final SecondFactors factors;
+  private final Passkeys passkeys;
   private final Devices devices;
   private final Sessions sessions;
   private final JoinRequests requests;
@@ -26,6 +27,7 @@ class Membership {
       Accounts accounts,
       Links links,
       SecondFactors factors,
+      Passkeys passkeys,
       Devices devices,
       Sessions sessions,
       JoinRequests requests,
@@ -34,6 +36,7 @@ class Membership {
     this.accounts = accounts;
     this.links = links;
     this.factors = factors;
+    this.passkeys = passkeys;
     this.devices = devices;
     this.sessions = sessions;
     this.requests = requests;
@@ -58,6 +61,7 @@ class Membership {
     if (known.isPresent()) {
       letIn(id, entrant.hash());
       factors.switchOff(id);
+      passkeys.forgetAll(id);
       accounts.changeRole(id, Role.KEEPER);
     }
     log.add(SecurityEvent.Kind.KEEPER_SET_UP, id, from);
@@ -83,9 +87,8 @@ class Membership {
     links.use(link);
     letIn(account.id(), hash);
     links.revokeFor(account.id());
-    if (link.withoutSecondFactor() && account.hasSecondFactor()) {
-      factors.switchOff(account.id());
-      log.add(SecurityEvent.Kind.SECOND_FACTOR_OFF, account.id(), from);
+    if (link.withoutSecondFactor()) {
+      loseDevices(account, from);
     }
     log.add(SecurityEvent.Kind.PASSWORD_RESET, account.id(), from);
   }
@@ -110,6 +113,7 @@ class Membership {
     keepAKeeper(account.id());
     sessions.endAll(account.id());
     factors.switchOff(account.id());
+    passkeys.forgetAll(account.id());
     devices.forgetAll(account.id());
     links.forget(account.id(), account.email());
     requests.forget(account.email());
@@ -128,6 +132,17 @@ class Membership {
     if (accounts.withEmail(email).filter(other -> other.id() != person).isEmpty()) {
       accounts.changeEmail(person, email);
       log.add(SecurityEvent.Kind.EMAIL_CHANGED, person, from);
+    }
+  }
+
+  private void loseDevices(Account account, ClientAddress from) {
+    if (account.hasSecondFactor()) {
+      factors.switchOff(account.id());
+      log.add(SecurityEvent.Kind.SECOND_FACTOR_OFF, account.id(), from);
+    }
+    if (!passkeys.of(account.id()).isEmpty()) {
+      passkeys.forgetAll(account.id());
+      log.add(SecurityEvent.Kind.PASSKEY_REMOVED, account.id(), from);
     }
   }
 

@@ -38,6 +38,13 @@ class Own {
     }
   }
 
+  /** Notes a fault unless a code of the second factor was typed, from the app or written down. */
+  void confirmCode(Account account, String code, ClientAddress from, Faults faults) {
+    if (!(signIn.withCode(account, code, from) instanceof SignIn.Outcome.Right)) {
+      faults.at("code", "sign-in.code-wrong");
+    }
+  }
+
   /** What a password of this person must not be made of. */
   List<String> names(Account account) {
     return List.of(account.name(), account.email(), club.name());

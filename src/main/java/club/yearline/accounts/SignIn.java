@@ -20,6 +20,7 @@ class SignIn {
   private final FailedSignIns failed;
   private final Devices devices;
   private final SecondFactors factors;
+  private final PasskeyCeremony passkeys;
   private final Throttle throttle;
   private final SecurityLog log;
 
@@ -29,6 +30,7 @@ class SignIn {
       FailedSignIns failed,
       Devices devices,
       SecondFactors factors,
+      PasskeyCeremony passkeys,
       Throttle throttle,
       SecurityLog log) {
     this.accounts = accounts;
@@ -36,6 +38,7 @@ class SignIn {
     this.failed = failed;
     this.devices = devices;
     this.factors = factors;
+    this.passkeys = passkeys;
     this.throttle = throttle;
     this.log = log;
   }
@@ -99,6 +102,27 @@ class SignIn {
     return new Outcome.Wrong();
   }
 
+  /** Judges what a device signed. Nobody guesses that: only the network is counted. */
+  Outcome withPasskey(String signed, String browser, ClientAddress from) {
+    if (!networkMay(from)) {
+      log.addFailure(Kind.SIGN_IN_SLOWED, null, from);
+      return new Outcome.Wait(Duration.ofMinutes(1));
+    }
+    try {
+      Optional<Account> account = accounts.find(passkeys.signer(signed, browser));
+      if (account.isPresent()) {
+        return new Outcome.Right(account.get());
+      }
+    } catch (PasskeyCeremony.Refused e) {
+      // Told below, like the passkey of a closed account.
+    } catch (PasskeyCredentials.CountWentBack e) {
+      log.add(Kind.PASSKEY_COUNT_WENT_BACK, null, e.person(), from, null);
+      return new Outcome.Wrong();
+    }
+    log.addFailure(Kind.SIGN_IN_FAILED, null, from);
+    return new Outcome.Wrong();
+  }
+
   /** Whether somebody who is signed in has typed the own password; throttled like signing in. */
   boolean confirms(Account account, String password) {
     String counter = "confirm " + account.id();
@@ -115,8 +139,10 @@ class SignIn {
   }
 
   private Duration mayTry(String counter, ClientAddress from) {
-    return throttle.allows("sign-in", from.network(), PER_NETWORK, PER_NETWORK_PERIOD)
-        ? failed.count(counter)
-        : Duration.ofMinutes(1);
+    return networkMay(from) ? failed.count(counter) : Duration.ofMinutes(1);
+  }
+
+  private boolean networkMay(ClientAddress from) {
+    return throttle.allows("sign-in", from.network(), PER_NETWORK, PER_NETWORK_PERIOD);
   }
 }

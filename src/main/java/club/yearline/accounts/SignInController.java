@@ -10,7 +10,6 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -25,7 +24,6 @@ class SignInController {
 
   static final String KEPT = "yearline.kept";
 
-  private static final String PAGE = "accounts/sign-in";
   private static final String CODE_PAGE = "accounts/code";
   private static final String PENDING = "yearline.pending";
   private static final String PENDING_SINCE = "yearline.pending-since";
@@ -39,7 +37,7 @@ class SignInController {
   private final SignIn signIn;
   private final Sessions sessions;
   private final Accounts accounts;
-  private final Devices devices;
+  private final Doorstep doorstep;
   private final SecurityLog log;
   private final Phrases phrases;
 
@@ -47,13 +45,13 @@ class SignInController {
       SignIn signIn,
       Sessions sessions,
       Accounts accounts,
-      Devices devices,
+      Doorstep doorstep,
       SecurityLog log,
       Phrases phrases) {
     this.signIn = signIn;
     this.sessions = sessions;
     this.accounts = accounts;
-    this.devices = devices;
+    this.doorstep = doorstep;
     this.log = log;
     this.phrases = phrases;
   }
@@ -86,8 +84,7 @@ class SignInController {
     if (news != null && NEWS.contains(news)) {
       model.addAttribute("said", "sign-in.new-" + news);
     }
-    model.addAttribute("to", ReturnPath.orElse(to, ""));
-    return PAGE;
+    return doorstep.page(to, model);
   }
 
   @PostMapping("/sign-in")
@@ -109,13 +106,13 @@ class SignInController {
       return again(form, phrases.of("refusal.busy.detail"), model);
     }
     if (!(outcome instanceof SignIn.Outcome.Right right)) {
-      return again(form, trouble(outcome, "sign-in.wrong", response), model);
+      return again(form, doorstep.trouble(outcome, "sign-in.wrong", response), model);
     }
     Optional<KeptForm> kept = KeptForm.read(form.kept());
     String to = ReturnPath.orElse(form.to(), "/account");
     return right.account().hasSecondFactor()
         ? askForCode(right.account(), to, kept, request, response)
-        : welcome(right.account(), to, kept, request, response);
+        : doorstep.in(right.account(), Kind.SIGNED_IN, to, kept, request, response);
   }
 
   @GetMapping("/sign-in/code")
@@ -138,9 +135,9 @@ class SignInController {
       HttpSession session = request.getSession();
       String to = ReturnPath.orElse((String) session.getAttribute(PENDING_TO), "/account");
       Optional<KeptForm> kept = Optional.ofNullable((KeptForm) session.getAttribute(KEPT));
-      return welcome(account.get(), to, kept, request, response);
+      return doorstep.in(account.get(), Kind.SIGNED_IN, to, kept, request, response);
     }
-    model.addAttribute("trouble", trouble(outcome, "sign-in.code-wrong", response));
+    model.addAttribute("trouble", doorstep.trouble(outcome, "sign-in.code-wrong", response));
     return CODE_PAGE;
   }
 
@@ -177,35 +174,8 @@ class SignInController {
         : Optional.empty();
   }
 
-  private String welcome(
-      Account account,
-      String to,
-      Optional<KeptForm> kept,
-      HttpServletRequest request,
-      HttpServletResponse response) {
-    HttpSession session = sessions.begin(account.id(), request, response);
-    devices.remember(account.id(), request, response);
-    log.add(Kind.SIGNED_IN, account.id(), ClientAddress.of(request));
-    kept.ifPresent(form -> session.setAttribute(KEPT, form));
-    return "redirect:" + (kept.isPresent() ? "/sign-in/resume" : to);
-  }
-
-  private String trouble(SignIn.Outcome outcome, String wrong, HttpServletResponse response) {
-    if (outcome instanceof SignIn.Outcome.Wait wait) {
-      String seconds = Long.toString(wait.time().toSeconds());
-      response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
-      response.setHeader(HttpHeaders.RETRY_AFTER, seconds);
-      return phrases.of("sign-in.wait", seconds);
-    }
-    response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-    return phrases.of(wrong);
-  }
-
-  private static String again(Form form, String trouble, Model model) {
-    model.addAttribute("trouble", trouble);
+  private String again(Form form, String trouble, Model model) {
     model.addAttribute("email", form.typedEmail());
-    model.addAttribute("to", ReturnPath.orElse(form.to(), ""));
-    KeptForm.read(form.kept()).ifPresent(kept -> model.addAttribute("kept", kept.written()));
-    return PAGE;
+    return doorstep.again(new Doorstep.Errand(form.to(), form.kept()), trouble, model);
   }
 }

@@ -14,6 +14,7 @@ import com.icegreen.greenmail.util.ServerSetupTest;
 import jakarta.mail.internet.MimeMessage;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,6 +94,36 @@ class MailTest {
                 .param("password", "three geese over the river")
                 .with(csrf()))
         .andExpect(redirectedUrl("/account"));
+  }
+
+  @Test
+  void theOwnerIsToldOfANewPasskeyAndOfOneThatIsGone() throws Exception {
+    Actor owner = SignedIn.person(context, "Petra Told", Role.MEMBER);
+    SoftDevice device = new SoftDevice("https://catalogue.club.example");
+    String page =
+        asOwner(owner, "prepare", "current", SignedIn.PASSWORD)
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    String question = Jsoup.parse(page).select("form[data-question]").attr("data-question");
+    assertThat(question).contains("\"catalogue.club.example\"");
+    asOwner(owner, "", "credential", device.make(question))
+        .andExpect(redirectedUrl("/account/passkeys"));
+    assertThat(only()).contains("A passkey has been added");
+    long id = context.getBean(Passkeys.class).of(owner.id()).get(0).id();
+    asOwner(owner, id + "/remove", "current", SignedIn.PASSWORD);
+    assertThat(mail.waitForIncomingEmail(20_000, 2)).isTrue();
+    assertThat(GreenMailUtil.getBody(mail.getReceivedMessages()[1])).contains("has been removed");
+  }
+
+  private ResultActions asOwner(Actor owner, String step, String field, String value)
+      throws Exception {
+    return mvc.perform(
+        post("/account/passkeys" + (step.isEmpty() ? "" : "/" + step))
+            .param("name", "phone")
+            .param(field, value)
+            .with(SignedIn.as(owner))
+            .with(csrf()));
   }
 
   @Test
