@@ -38,7 +38,8 @@ class Description {
       **Problems.** Whatever is not answered is a problem (RFC 9457, `application/problem+json`) \
       that says what is wrong and what to do; `errors` names the parameters at fault. An address \
       that is asked with another method than those given here answers 405 and names them in \
-      `Allow`. A parameter that is not given here, or is given twice, is refused.
+      `Allow`. A parameter that is not given here, or is given twice, is refused; so is a member \
+      of a body.
 
       **Members.** Members may be added to an answer, and are never renamed. What is not known is \
       left out, unless its type allows `null`.
@@ -73,7 +74,11 @@ class Description {
                     + " otherwise."))
         .addResponses(
             "NotModified", new ApiResponse().description("The answer at hand is still the answer."))
-        .addResponses("NotUnderstood", problem("A parameter is missing, unknown or unreadable."))
+        .addResponses(
+            "NotUnderstood",
+            problem("A parameter, or a member of the body, is missing, unknown or unreadable."))
+        .addResponses("TooLarge", problem("The body holds more than a question needs."))
+        .addResponses("OtherContent", problem("The body is not `application/json`."))
         .addResponses("Closed", problem("The club has closed its catalogue to visitors."))
         .addResponses("Unknown", problem("What is asked for does not exist at this revision."))
         .addResponses(

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OperationCustomizer;
 import org.springframework.core.MethodParameter;
 import org.springframework.stereotype.Component;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.method.HandlerMethod;
 
 /** Describes what all calls have in common: revisions, caching, and the problems of any of them. */
@@ -28,6 +29,22 @@ class Operations implements OperationCustomizer {
         .filter(p -> p.getParameterType() == Reading.class)
         .map(Operations::revision)
         .forEach(operation::addParametersItem);
+    ApiResponses responses = operation.getResponses();
+    if (method.hasMethodAnnotation(PostMapping.class)) {
+      responses.addApiResponse("413", new ApiResponse().$ref("TooLarge"));
+      responses.addApiResponse("415", new ApiResponse().$ref("OtherContent"));
+    } else {
+      sparing(operation);
+    }
+    responses.addApiResponse("400", new ApiResponse().$ref("NotUnderstood"));
+    responses.addApiResponse("401", new ApiResponse().$ref("Closed"));
+    responses.addApiResponse("404", new ApiResponse().$ref("Unknown"));
+    responses.addApiResponse("406", new ApiResponse().$ref("NotAcceptable"));
+    return operation;
+  }
+
+  /** What is asked by its address alone may be kept, and asked for again. */
+  private static void sparing(Operation operation) {
     operation.addParametersItem(
         new Parameter()
             .in("header")
@@ -39,11 +56,6 @@ class Operations implements OperationCustomizer {
     answer.addHeaderObject("ETag", new Header().$ref("ETag"));
     answer.addHeaderObject("Cache-Control", new Header().$ref("Cache-Control"));
     responses.addApiResponse("304", new ApiResponse().$ref("NotModified"));
-    responses.addApiResponse("400", new ApiResponse().$ref("NotUnderstood"));
-    responses.addApiResponse("401", new ApiResponse().$ref("Closed"));
-    responses.addApiResponse("404", new ApiResponse().$ref("Unknown"));
-    responses.addApiResponse("406", new ApiResponse().$ref("NotAcceptable"));
-    return operation;
   }
 
   private static Parameter revision(MethodParameter parameter) {

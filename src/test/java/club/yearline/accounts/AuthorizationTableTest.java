@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.http.HttpMethod;
+import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -105,6 +106,9 @@ class AuthorizationTableTest {
     String[] parts = address.split(" ");
     MockHttpServletRequestBuilder request =
         request(HttpMethod.valueOf(parts[0]), filled(parts[1])).with(csrf());
+    if (parts[1].startsWith("/api/")) {
+      request.contentType(MediaType.APPLICATION_JSON).content("{}");
+    }
     if (asker.role != null) {
       request.with(SignedIn.as(asker.role));
     }

@@ -97,6 +97,22 @@ abstract class ApiCalls {
     return answer(MockMvcRequestBuilders.get(URI.create(address)).header(header, value));
   }
 
+  /** The answer to a body sent to an address. */
+  Answer post(String address, String body) {
+    return post(address, "application/json", body);
+  }
+
+  /** The answer to a body of any kind. */
+  Answer post(String address, String type, String body) {
+    return answer(MockMvcRequestBuilders.post(URI.create(address)).contentType(type).content(body));
+  }
+
+  /** The answer to a question: an address, and for a call with a body a blank and the body. */
+  Answer ask(String question) {
+    String[] parts = question.split(" ", 2);
+    return parts.length == 1 ? get(question) : post(parts[0], parts[1]);
+  }
+
   private Answer answer(MockHttpServletRequestBuilder request) {
     try {
       return new Answer(mvc.perform(request).andReturn().getResponse());

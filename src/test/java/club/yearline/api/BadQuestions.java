@@ -58,7 +58,25 @@ final class BadQuestions {
         bad(400, "/impact?from=1&to=2&rev=1"),
         bad(400, "/resolve"),
         bad(400, "/resolve?q=" + "word%20".repeat(60)),
-        bad(400, "/findings?level=error"));
+        bad(400, "/findings?level=error"),
+        bad(400, "/spot "),
+        bad(400, "/spot ["),
+        bad(400, "/spot []"),
+        bad(400, "/spot {} {}"),
+        bad(400, "/spot {\"family\": \"turnstone\", \"family\": \"whimbrel\"}"),
+        bad(400, "/spot {\"family\": 5}"),
+        bad(400, "/spot {\"famly\": \"turnstone\"}"),
+        bad(400, "/spot {\"limit\": 1.5}"),
+        bad(400, "/spot {\"observations\": {}}"),
+        bad(400, "/spot {\"observations\": [\"door-latch\"]}"),
+        bad(400, "/spot {\"observations\": [{\"feature\": \"door-latch\"}]}"),
+        bad(400, "/spot?family=turnstone {}"),
+        bad(422, "/spot {\"family\": \"nothing\"}"),
+        bad(422, "/spot {\"visibility\": \"afar\"}"),
+        bad(422, "/spot {\"limit\": 0}"),
+        bad(422, "/spot {\"skip\": [\"nothing\"]}"),
+        bad(422, "/spot {\"observations\": [{\"feature\": \"nothing\", \"value\": \"x\"}]}"),
+        bad(422, "/spot {\"observations\": [{\"feature\": \"door-latch\", \"value\": 5}]}"));
   }
 
   private static BadQuestion bad(int status, String question) {

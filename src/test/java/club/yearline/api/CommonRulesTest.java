@@ -172,7 +172,7 @@ class CommonRulesTest extends ApiCalls {
   @Test
   void theKindOfEveryProblemHasAPage() {
     BadQuestions.all()
-        .map(q -> get(q.address()).at("/type").asString())
+        .map(q -> ask(q.address()).at("/type").asString())
         .distinct()
         .forEach(
             type -> {

@@ -56,7 +56,7 @@ final class Contract {
 
   /** The template that an address is asked by. */
   String template(String address) {
-    String path = address.split("\\?", 2)[0];
+    String path = address.split("[? ]", 2)[0];
     return paths().stream()
         .filter(template -> path.matches(template.replaceAll("\\{[^}]*}", "[^/]+")))
         .findFirst()
@@ -64,7 +64,27 @@ final class Contract {
   }
 
   JsonNode operation(String template) {
-    return document.get("paths").get(template).get("get");
+    JsonNode path = document.get("paths").get(template);
+    return path.has("get") ? path.get("get") : path.get("post");
+  }
+
+  /** Whether a path is asked by its address alone. */
+  boolean isRead(String template) {
+    return document.get("paths").get(template).has("get");
+  }
+
+  /** The example of a path's body. */
+  JsonNode exampleBody(String template) {
+    return requestBody(template).get("example");
+  }
+
+  private JsonNode requestBody(String template) {
+    return operation(template).at("/requestBody/content").get("application/json");
+  }
+
+  /** What is wrong with the body of a question by the description; empty if nothing is. */
+  List<String> faultsOfQuestion(String template, JsonNode body) {
+    return faults(requestBody(template).get("schema"), body);
   }
 
   /** The statuses that a path is described to answer. */
