@@ -1,5 +1,7 @@
 package club.yearline.fleet;
 
+import static java.util.Comparator.naturalOrder;
+
 import club.yearline.accounts.Actor;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Serial;
@@ -11,12 +13,22 @@ import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** One physical aircraft that a member looks after here. Only its owner changes it. */
 @Entity
 class Airframe {
+
+  /** In the order of the production line; those without a serial last. */
+  static final Comparator<Airframe> BY_SERIAL =
+      Comparator.comparing((Airframe a) -> a.seriesKey, Comparator.nullsLast(naturalOrder()))
+          .thenComparing(a -> a.serialOrdinal, Comparator.nullsLast(naturalOrder()))
+          .thenComparing(a -> a.serialSuffix)
+          .thenComparing(a -> a.variantKey)
+          .thenComparing(a -> a.modelYear, Comparator.nullsLast(naturalOrder()))
+          .thenComparing(Airframe::id);
 
   @Id
   @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "airframe_seq")

@@ -1,17 +1,13 @@
 package club.yearline.fleet;
 
 import club.yearline.accounts.Actor;
-import club.yearline.catalog.Snapshots;
-import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Serial;
 import club.yearline.effectivity.Series;
-import club.yearline.effectivity.Values;
-import club.yearline.uploads.Evidence;
 import club.yearline.web.Refusal;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -21,25 +17,32 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 class Keeping {
 
-  /** Far above any fleet, and any logbook: nobody fills the register. */
+  /** Far above any fleet: nobody fills the register. */
   private static final int MOST_AIRFRAMES = 500;
 
-  private static final int MOST_OBSERVATIONS = 5000;
+  /**
+   * What goes when an airframe is deleted.
+   *
+   * @param observations how many observations
+   * @param photographs how many photographs
+   * @param used on how many of the observations a published correction stands, without the serial
+   */
+  record Goes(long observations, long photographs, long used) {}
 
   private final Airframes airframes;
   private final Observations observations;
   private final Photographs photographs;
-  private final Snapshots snapshots;
+  private final Sightings sightings;
 
   Keeping(
       Airframes airframes,
       Observations observations,
       Photographs photographs,
-      Snapshots snapshots) {
+      Sightings sightings) {
     this.airframes = airframes;
     this.observations = observations;
     this.photographs = photographs;
-    this.snapshots = snapshots;
+    this.sightings = sightings;
   }
 
   /**
@@ -88,41 +91,89 @@ class Keeping {
     return airframes.saveAndFlush(Airframe.register(actor, airframe, token));
   }
 
-  /** Records what was seen on an own airframe. */
-  Observation observe(Actor actor, long airframe, Seen seen, String token) {
-    own(actor, airframe);
-    requireKnown(seen);
-    if (observations.countByAirframeId(airframe) >= MOST_OBSERVATIONS) {
-      throw Refusal.unprocessable("fleet-seen-often", MOST_OBSERVATIONS);
-    }
-    Observation stored = observations.saveAndFlush(Observation.of(airframe, seen, token));
-    Set<String> known = new HashSet<>();
-    for (Evidence file : seen.photographs()) {
-      if (known.add(Photograph.digest(file.bytes()))) {
-        photographs.save(Photograph.of(stored.id(), file));
-      }
-    }
-    return stored;
+  /**
+   * Registers an airframe by a form; sent again, it is registered already.
+   *
+   * @return its number
+   * @throws Refusal if this person has registered that serial before
+   */
+  long registerOnce(Actor actor, NewAirframe airframe, String token) {
+    return airframes
+        .findByOwnerIdAndFormToken(actor.id(), token)
+        .orElseGet(
+            () -> {
+              requireUnregistered(actor, airframe.position(), null);
+              return register(actor, airframe, token);
+            })
+        .id();
   }
 
-  private void requireKnown(Seen seen) {
-    Feature feature =
-        snapshots
-            .head()
-            .catalogue()
-            .feature(seen.feature())
-            .orElseThrow(
-                () ->
-                    Refusal.unprocessable("fleet-no-feature", seen.feature())
-                        .at("feature", "fleet.fault.feature"));
-    boolean known =
-        feature.isNumber()
-            ? Values.number(seen.value()).isPresent()
-            : feature.value(seen.value()).isPresent();
-    if (!known) {
-      throw Refusal.unprocessable("fleet-no-value", feature.name(), seen.value())
-          .at("value", "fleet.fault.value", feature.name());
+  /**
+   * Says anew what an airframe is.
+   *
+   * @param version the version that the form saw
+   * @throws Refusal if it has changed since, or this person has another of that serial
+   */
+  long describe(Actor actor, long id, int version, NewAirframe airframe) {
+    Airframe described = own(actor, id);
+    if (described.version() != version) {
+      throw moved();
     }
+    requireUnregistered(actor, airframe.position(), id);
+    described.describe(airframe);
+    try {
+      airframes.flush();
+    } catch (OptimisticLockingFailureException e) {
+      throw moved();
+    }
+    return id;
+  }
+
+  private void requireUnregistered(Actor actor, Position position, @Nullable Long but) {
+    ofSerial(actor, position)
+        .filter(a -> but == null || a.id() != but)
+        .ifPresent(
+            known -> {
+              String serial = String.valueOf(known.serial());
+              throw Refusal.of(HttpStatus.CONFLICT, "airframe-registered", serial)
+                  .at("serial", "fleet.fault.registered", serial);
+            });
+  }
+
+  void share(Actor actor, long id, boolean withTheClub) {
+    own(actor, id).share(withTheClub);
+  }
+
+  void showSerial(Actor actor, long id, boolean agreed) {
+    own(actor, id).showSerial(agreed);
+  }
+
+  /** What goes when an airframe is deleted, and what remains. */
+  @Transactional(readOnly = true)
+  public Goes whatGoes(Actor actor, long id) {
+    own(actor, id);
+    return new Goes(
+        observations.countByAirframeId(id), photographs.list(id).size(), sightings.published(id));
+  }
+
+  /** Takes an airframe out, with all that was seen on it. */
+  void delete(Actor actor, long id) {
+    delete(own(actor, id));
+  }
+
+  /** Takes out all that a person has registered. */
+  void forgetAll(long person) {
+    airframes.findByOwnerIdOrderById(person).forEach(this::delete);
+    airframes.flush();
+  }
+
+  private void delete(Airframe airframe) {
+    sightings.forgetUnpublished(airframe);
+    airframes.delete(airframe);
+  }
+
+  private static Refusal moved() {
+    return Refusal.of(HttpStatus.CONFLICT, "airframe-changed");
   }
 
   static Refusal unknown(Object id) {

@@ -14,15 +14,26 @@ import org.jspecify.annotations.Nullable;
 /** How a value seen on an airframe stands to what it should have. */
 enum Match {
   /** In every offering that is possible. */
-  AS_BUILT,
+  AS_BUILT("is-settled"),
   /** In some of them. */
-  POSSIBLE,
+  POSSIBLE("is-transition"),
   /** In none, but recorded as a retrofit for the airframe. */
-  RETROFIT,
+  RETROFIT("is-retrofit"),
   /** In none, and nothing explains it. */
-  DIFFERS,
+  DIFFERS("is-differing"),
   /** The catalogue does not say what it should be. */
-  UNRECORDED;
+  UNRECORDED("is-unrecorded");
+
+  private final String shape;
+
+  Match(String shape) {
+    this.shape = shape;
+  }
+
+  /** The classes of its mark. */
+  String mark() {
+    return "mark " + shape;
+  }
 
   /** The word used in message keys. */
   String code() {

@@ -14,9 +14,9 @@ import org.springframework.transaction.annotation.Transactional;
 public class Register {
 
   private final Airframes airframes;
-  private final Inspections inspections;
+  private final StoredInspections inspections;
 
-  Register(Airframes airframes, Inspections inspections) {
+  Register(Airframes airframes, StoredInspections inspections) {
     this.airframes = airframes;
     this.inspections = inspections;
   }

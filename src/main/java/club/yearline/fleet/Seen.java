@@ -47,7 +47,12 @@ public record Seen(
     if (on.isBefore(FIRST) || on.isAfter(LocalDate.now(ZoneOffset.UTC).plusDays(1))) {
       throw Refusal.unprocessable("fleet-day", on).at("on", "fleet.fault.day");
     }
-    if (photographs.size() > MOST_PHOTOGRAPHS) {
+    requireRoom(photographs.size());
+  }
+
+  /** Checks, before any work is spent on them, that there are not too many photographs. */
+  static void requireRoom(int photographs) {
+    if (photographs > MOST_PHOTOGRAPHS) {
       throw Refusal.unprocessable("fleet-photographs-many", MOST_PHOTOGRAPHS)
           .at("photographs", "fleet.fault.photographs-many", MOST_PHOTOGRAPHS);
     }

@@ -132,15 +132,42 @@ public class Sightings {
         .list();
   }
 
+  /** On how many observations of an airframe published corrections stand. */
+  long published(long airframe) {
+    return jdbc.sql(
+            """
+            select count(distinct o.id)
+            from used_observation u
+              join observation o on o.id = u.observation_id
+              join correction c on c.id = u.correction_id
+            where o.airframe_id = :airframe and c.revision is not null
+            """)
+        .param("airframe", airframe)
+        .query(Long.class)
+        .single();
+  }
+
   /** Forgets that unpublished corrections stand on what was seen on an airframe. */
-  void forgetUnpublished(long airframe) {
+  void forgetUnpublished(Airframe airframe) {
     jdbc.sql(
             """
             delete from used_observation
             where observation_id in (select id from observation where airframe_id = :airframe)
               and correction_id in (select id from correction where revision is null)
             """)
-        .param("airframe", airframe)
+        .param("airframe", airframe.id())
+        .update();
+  }
+
+  /** Forgets that unpublished corrections stand on an observation. */
+  void forgetUnpublished(Observation observation) {
+    jdbc.sql(
+            """
+            delete from used_observation
+            where observation_id = :observation
+              and correction_id in (select id from correction where revision is null)
+            """)
+        .param("observation", observation.id())
         .update();
   }
 }

@@ -3,6 +3,7 @@ package club.yearline.fleet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import club.yearline.accounts.AccountClosed;
 import club.yearline.accounts.Actor;
 import club.yearline.effectivity.Position;
 import club.yearline.fleet.UsedObservation.Place;
@@ -212,7 +213,7 @@ abstract class RegisterContract {
   @Test
   void onlyWhatAPublishedCorrectionStandsOnIsTold() {
     hangar.inspected(hangar.member, "LT-0042", "sliding");
-    long correction = correction(false);
+    long correction = correction();
     use(correction);
     use(correction);
     assertThat(published()).isEmpty();
@@ -234,7 +235,7 @@ abstract class RegisterContract {
   }
 
   /** A correction as the module of that name stores it, which this one cannot ask. */
-  private long correction(boolean published) {
+  private long correction() {
     long id = hangar.jdbc().sql("select nextval('correction_seq')").query(Long.class).single();
     hangar
         .jdbc()
@@ -248,9 +249,6 @@ abstract class RegisterContract {
         .param("author", hangar.member.id())
         .param("token", UUID.randomUUID().toString())
         .update();
-    if (published) {
-      publish(id);
-    }
     return id;
   }
 
@@ -264,6 +262,66 @@ abstract class RegisterContract {
             """)
         .param("id", correction)
         .update();
+  }
+
+  @Test
+  void ofADeletedAirframeOnlyWhatAPublishedCorrectionStandsOnRemains() {
+    long id = hangar.inspected(hangar.member, "LT-0042", "sliding");
+    long published = correction();
+    long waiting = correction();
+    use(published);
+    use(waiting);
+    publish(published);
+    assertThat(hangar.bean(Keeping.class).whatGoes(hangar.member, id))
+        .isEqualTo(new Keeping.Goes(1, 0, 1));
+    hangar.bean(Keeping.class).delete(hangar.member, id);
+    assertThat(hangar.count("airframe") + hangar.count("observation")).isZero();
+    assertThat(published()).containsExactly(new UsedObservation(true, Place.INSIDE, false));
+    assertThat(hangar.count("used_observation")).isEqualTo(1);
+    assertThat(hangar.latches(null)).isEmpty();
+  }
+
+  @Test
+  void anObservationThatIsTakenBackLeavesAsMuch() {
+    long id = hangar.inspected(hangar.member, "LT-0042", "sliding");
+    long published = correction();
+    use(published);
+    use(correction());
+    publish(published);
+    long seen = hangar.latches(null).get(0).observation();
+    hangar.bean(Observing.class).forget(hangar.member, id, seen);
+    assertThat(published()).containsExactly(new UsedObservation(true, Place.INSIDE, false));
+    assertThat(hangar.count("used_observation")).isEqualTo(1);
+  }
+
+  @Test
+  void aClosedAccountTakesItsAirframesObservationsAndPhotographsAlong() {
+    Evidence photograph = new Evidence("latch.jpg", "image/jpeg", new byte[] {1});
+    Inspected inspected =
+        Inspected.of(
+            UUID.randomUUID(),
+            hangar.airframe("LT-0042"),
+            List.of(Hangar.latch("rotary", Hangar.DAY, photograph)));
+    hangar.register().store(hangar.member, inspected);
+    long kept = hangar.inspected(hangar.other, "LT-0007", "sliding");
+    long published = correction();
+    use(published);
+    publish(published);
+    hangar.tell(new AccountClosed(hangar.member.id()));
+    assertThat(hangar.register().own(hangar.member)).isEmpty();
+    assertThat(hangar.latches(null)).extracting(Sighting::airframe).containsExactly(kept);
+    assertThat(hangar.count("photograph")).isZero();
+    assertThat(hangar.count("stored_inspection")).isEqualTo(1);
+    assertThat(published()).hasSize(1);
+  }
+
+  @Test
+  void anInspectionWhoseAirframeIsDeletedIsNotStoredAgain() {
+    Inspected inspected = hangar.inspection("LT-0042", "rotary");
+    long id = hangar.register().store(hangar.member, inspected);
+    hangar.bean(Keeping.class).delete(hangar.member, id);
+    assertRefused(410, () -> hangar.register().store(hangar.member, inspected));
+    assertThat(hangar.count("airframe")).isZero();
   }
 
   // By registration

@@ -5,6 +5,7 @@ import club.yearline.web.Refusal;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -13,16 +14,18 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Inspections that were stored, each once. */
+/** StoredInspections that were stored, each once. */
 @Component
-class Inspections {
+class StoredInspections {
 
   private final JdbcClient jdbc;
   private final Keeping keeping;
+  private final Observing observing;
 
-  Inspections(JdbcClient jdbc, Keeping keeping) {
+  StoredInspections(JdbcClient jdbc, Keeping keeping, Observing observing) {
     this.jdbc = jdbc;
     this.keeping = keeping;
+    this.observing = observing;
   }
 
   Optional<Long> stored(Actor actor, UUID id) {
@@ -52,7 +55,7 @@ class Inspections {
         .update();
     long airframe = airframe(actor, inspected);
     for (int i = 0; i < inspected.seen().size(); i++) {
-      keeping.observe(actor, airframe, inspected.seen().get(i), inspected.id() + "-" + i);
+      observing.observe(actor, airframe, inspected.seen().get(i), inspected.id() + "-" + i);
     }
     jdbc.sql("update stored_inspection set airframe_id = :a where person_id = :p and id = :id")
         .param("a", airframe)
@@ -62,11 +65,16 @@ class Inspections {
     return airframe;
   }
 
+  /** Forgets the numbers of a person's inspections. */
+  void forget(long person) {
+    jdbc.sql("delete from stored_inspection where person_id = :p").param("p", person).update();
+  }
+
   private long airframe(Actor actor, Inspected inspected) {
     if (inspected.airframe() != null) {
       return keeping.own(actor, inspected.airframe()).id();
     }
-    NewAirframe fresh = java.util.Objects.requireNonNull(inspected.fresh());
+    NewAirframe fresh = Objects.requireNonNull(inspected.fresh());
     return keeping
         .ofSerial(actor, fresh.position())
         .orElseGet(() -> keeping.register(actor, fresh, inspected.id().toString()))
