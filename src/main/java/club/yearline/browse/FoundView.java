@@ -14,6 +14,7 @@ import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.SerialMatch;
 import club.yearline.effectivity.SoldName;
 import club.yearline.effectivity.Variant;
+import club.yearline.fleet.Registered;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +41,31 @@ record FoundView(Found found, Catalogue catalogue, Links links, Words words, Wor
     return groups.entrySet().stream()
         .map(e -> new Group(words.say("find.kind." + e.getKey()), e.getValue()))
         .toList();
+  }
+
+  /** Airframes of the register. */
+  Group group(List<Registered> marked) {
+    return new Group(words.say("find.kind.registered"), marked.stream().map(this::row).toList());
+  }
+
+  /** The page of an airframe of the register. */
+  String href(Registered airframe) {
+    return links.root() + "/fleet/" + airframe.id();
+  }
+
+  private Row row(Registered airframe) {
+    String designation =
+        catalogue.variant(airframe.variant()).map(Variant::designation).orElse(airframe.variant());
+    String what =
+        airframe.year() == null
+            ? designation
+            : words.say("variant-year", designation, airframe.year());
+    String whose = words.say(airframe.own() ? "find.own" : "find.shared");
+    String detail =
+        Stream.of(or(airframe.serial()), what, whose)
+            .filter(s -> !s.isEmpty())
+            .collect(Collectors.joining(" · "));
+    return new Row(or(airframe.registration()), detail, href(airframe));
   }
 
   /** What was understood, and how sure the list is. */

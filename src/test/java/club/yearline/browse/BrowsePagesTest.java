@@ -15,6 +15,7 @@ import club.yearline.catalog.Snapshots;
 import club.yearline.catalog.StoredPicture;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
+import club.yearline.fleet.Register;
 import club.yearline.testing.SmallCatalogue;
 import club.yearline.web.Phrases;
 import java.nio.charset.StandardCharsets;
@@ -66,6 +67,7 @@ class BrowsePagesTest {
   @Autowired MockMvc mvc;
   @MockitoBean Snapshots snapshots;
   @MockitoBean Pictures pictures;
+  @MockitoBean Register register;
 
   @BeforeEach
   void publish() {

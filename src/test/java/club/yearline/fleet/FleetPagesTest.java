@@ -312,6 +312,32 @@ class FleetPagesTest {
     assertThat(fetch(owner, forged).getStatus()).isEqualTo(404);
   }
 
+  // The box on the first page
+
+  @ParameterizedTest
+  @ValueSource(strings = {"QZ-AB1", "qzab1"})
+  void theBoxLeadsToAnOwnOrSharedAirframeByItsMark(String typed) throws Exception {
+    String page = register(owner, Map.of("serial", "LT-0042", "registration", "QZ-AB1"));
+    String box = "/find?q=" + typed;
+    assertThat(fetch(owner, box).getRedirectedUrl()).isEqualTo(page);
+    for (Actor actor : List.of(other, keeper)) {
+      assertThat(body(actor, box)).doesNotContain(page);
+    }
+    share(page);
+    assertThat(fetch(other, box).getRedirectedUrl()).isEqualTo(page);
+    MockHttpServletResponse visitor = mvc.perform(get(box)).andReturn().getResponse();
+    assertThat(visitor.getContentAsString()).doesNotContain(page).doesNotContain("LT-0042");
+    assertThat(body(owner, box + "&rev=1")).doesNotContain(page);
+  }
+
+  @Test
+  void theBoxOffersAirframesOfOneMarkBesideWhatElseTheTextMayMean() throws Exception {
+    String mine = register(owner, Map.of("serial", "LT-0042", "registration", "LT-0043"));
+    Document found = Jsoup.parse(body(owner, "/find?q=LT-0043"));
+    assertThat(found.select("main .rows a").eachAttr("href")).first().isEqualTo(mine);
+    assertThat(found.select("main .rows a")).hasSizeGreaterThan(1);
+  }
+
   // What was seen
 
   @Test
