@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param password the hash of the password
  * @param role what the person may do
  * @param joined since when
- * @param totpSecret shared secret of the second factor; null where none was set up
+ * @param totpSecret shared secret of the second factor, sealed; null where none was set up
  * @param totpSince since when the second factor is asked for; null where it is not
  */
 record Account(

@@ -37,13 +37,16 @@ class SecondFactorController {
     Account account = own.account(actor);
     model.addAttribute("on", account.hasSecondFactor());
     model.addAttribute("codesLeft", factors.recoveryCodesLeft(account.id()));
-    String secret = account.totpSecret();
-    if (secret != null && !account.hasSecondFactor()) {
-      model.addAttribute("secret", secret);
-      model.addAttribute(
-          "square", QrCode.of(OneTimeCodes.address(post.clubName(), account.email(), secret)));
+    if (!account.hasSecondFactor()) {
+      factors.secretOf(account).ifPresent(secret -> show(account, secret, model));
     }
     return PAGE;
+  }
+
+  private void show(Account account, String secret, Model model) {
+    model.addAttribute("secret", secret);
+    model.addAttribute(
+        "square", QrCode.of(OneTimeCodes.address(post.clubName(), account.email(), secret)));
   }
 
   @PostMapping("/account/second-factor/prepare")

@@ -4,14 +4,17 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalLong;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.codec.binary.Base32;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 
-/** The second factor of accounts: the shared secret, and codes for the day the phone is lost. */
+/**
+ * The second factor of accounts: the shared secret, sealed, and codes for the day the phone is
+ * lost.
+ */
 @Repository
 class SecondFactors {
 
@@ -25,8 +28,17 @@ class SecondFactors {
 
   private final JdbcClient jdbc;
 
-  SecondFactors(JdbcClient jdbc) {
+  private final Seal seal;
+
+  SecondFactors(JdbcClient jdbc, Seal seal) {
     this.jdbc = jdbc;
+    this.seal = seal;
+  }
+
+  /** The shared secret of an account; empty where there is none, or its key is missing. */
+  Optional<String> secretOf(Account account) {
+    return Optional.ofNullable(account.totpSecret())
+        .flatMap(stored -> seal.open(account.id(), stored));
   }
 
   /** Prepares a secret; the factor is off until a code of it has been typed. */
@@ -36,7 +48,7 @@ class SecondFactors {
             update person set totp_secret = :secret, totp_step = null, version = version + 1
             where id = :id and totp_since is null and state = 'ACTIVE'
             """)
-        .param("secret", secret)
+        .param("secret", seal.close(person, secret))
         .param("id", person)
         .update();
   }
@@ -85,12 +97,10 @@ class SecondFactors {
 
   /** Whether a code from the app is right and has not been used; if so, it is used now. */
   boolean accepts(Account account, String typed) {
-    String secret = account.totpSecret();
-    if (secret == null) {
-      return false;
-    }
-    OptionalLong step = OneTimeCodes.step(secret, typed, Instant.now());
-    return step.isPresent() && use(account.id(), step.getAsLong());
+    return secretOf(account)
+        .map(secret -> OneTimeCodes.step(secret, typed, Instant.now()))
+        .filter(step -> step.isPresent() && use(account.id(), step.getAsLong()))
+        .isPresent();
   }
 
   /** Whether a recovery code is right; if so, it is used up. */

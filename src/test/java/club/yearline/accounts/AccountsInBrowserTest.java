@@ -26,6 +26,7 @@ class AccountsInBrowserTest {
   @LocalServerPort private int port;
   @Autowired private KeeperLink keeperLink;
   @Autowired private Accounts accounts;
+  @Autowired private SecondFactors factors;
 
   private Browser browser;
 
@@ -108,7 +109,7 @@ class AccountsInBrowserTest {
     assertThat(browser.driver().getCurrentUrl()).endsWith("/sign-in/code");
     Account mia =
         accounts.withEmail(EmailAddress.of("mia@club.example").orElseThrow()).orElseThrow();
-    type("code", OneTimeCodes.code(String.valueOf(mia.totpSecret()), Instant.now()));
+    type("code", OneTimeCodes.code(factors.secretOf(mia).orElseThrow(), Instant.now()));
     browser.press("main form button");
     assertThat(text()).contains("Mia Member");
   }
