@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Duration;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.MethodParameter;
 import org.springframework.http.CacheControl;
@@ -41,6 +42,12 @@ class Freshness implements HandlerInterceptor, ResponseBodyAdvice<Object> {
   /** A page names people, or who is signed in, and forms that are good for that session only. */
   private static final String OWN =
       Objects.requireNonNull(CacheControl.noCache().cachePrivate().getHeaderValue());
+
+  /** An answer to a question in a body is no answer to the address alone. */
+  private static final String NEVER =
+      Objects.requireNonNull(CacheControl.noStore().getHeaderValue());
+
+  private static final Set<String> KEPT = Set.of("GET", "HEAD");
 
   /** Another version of the application may write the same answer in other bytes. */
   private final String version =
@@ -103,6 +110,10 @@ class Freshness implements HandlerInterceptor, ResponseBodyAdvice<Object> {
     }
     if (request.getUserPrincipal() != null) {
       response.setHeader(HttpHeaders.CACHE_CONTROL, OWN);
+      return false;
+    }
+    if (!KEPT.contains(request.getMethod())) {
+      response.setHeader(HttpHeaders.CACHE_CONTROL, NEVER);
       return false;
     }
     response.setHeader(HttpHeaders.CACHE_CONTROL, reading.fixed() ? FIXED : UNTIL_NEXT);

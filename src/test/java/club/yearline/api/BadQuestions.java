@@ -76,7 +76,29 @@ final class BadQuestions {
         bad(422, "/spot {\"limit\": 0}"),
         bad(422, "/spot {\"skip\": [\"nothing\"]}"),
         bad(422, "/spot {\"observations\": [{\"feature\": \"nothing\", \"value\": \"x\"}]}"),
-        bad(422, "/spot {\"observations\": [{\"feature\": \"door-latch\", \"value\": 5}]}"));
+        bad(422, "/spot {\"observations\": [{\"feature\": \"door-latch\", \"value\": 5}]}"),
+        bad(400, "/cut-in "),
+        bad(400, "/cut-in []"),
+        bad(400, "/cut-in {}"),
+        bad(400, cutIn("\"observation\": []")),
+        bad(400, cutIn("\"observations\": {}")),
+        bad(400, cutIn("\"observations\": [{\"serial\": \"LT-0398\"}]")),
+        bad(400, cutIn("\"observations\": [{\"serial\": 398, \"value\": \"new\"}]")),
+        bad(404, "/cut-in {\"change\": \"nothing\", \"variant\": \"la-2b\"}"),
+        bad(404, "/cut-in {\"change\": \"door-latch-rotary\", \"variant\": \"nothing\"}"),
+        bad(422, "/cut-in {\"change\": \"door-latch-rotary\", \"variant\": \"la-2\"}"),
+        bad(422, "/cut-in {\"change\": \"door-latch-rotary\", \"variant\": \"la-2c\"}"),
+        bad(422, cutIn("\"series\": \"w\"")),
+        bad(422, cutIn("\"lo\": \"W-660001\"")),
+        bad(422, cutIn("\"hi\": \"" + "9".repeat(60) + "\"")),
+        bad(422, cutIn("\"lo\": \"LT-0500\", \"hi\": \"LT-0400\"")),
+        bad(422, cutIn("\"observations\": [{\"serial\": \"W-1\", \"value\": \"new\"}]")),
+        bad(422, cutIn("\"observations\": [{\"serial\": \"LT-1\", \"value\": \"newer\"}]")));
+  }
+
+  /** A question for the cut-in of the rotary door latch, with one member more. */
+  private static String cutIn(String member) {
+    return "/cut-in {\"change\": \"door-latch-rotary\", \"variant\": \"la-2b\", " + member + "}";
   }
 
   private static BadQuestion bad(int status, String question) {

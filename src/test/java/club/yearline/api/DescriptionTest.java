@@ -63,7 +63,8 @@ class DescriptionTest extends ApiCalls {
             "/api/v1/impact",
             "/api/v1/findings",
             "/api/v1/package",
-            "/api/v1/spot");
+            "/api/v1/spot",
+            "/api/v1/cut-in");
   }
 
   @Test
@@ -278,7 +279,7 @@ class DescriptionTest extends ApiCalls {
     records.variants().forEach(v -> all.addAll(years(v)));
     records.blocks().forEach(b -> all.addAll(serials(b)));
     all.addAll(words(records));
-    Stream<String> bodies = SpotQuestions.of(records);
+    Stream<String> bodies = Stream.concat(SpotQuestions.of(records), CutInQuestions.of(records));
     return Stream.concat(
             all.stream().map(q -> q + (q.contains("?") ? "&" : "?") + "rev=" + revision),
             bodies.map(q -> q.replaceFirst(" ", "?rev=" + revision + " ")))
