@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param disputed whether a source speaks against it
  * @param findings what is doubtful about it
  * @param versions what its record said over time, newest first
+ * @param observed address of what airframes say about where it cut in; null where it did not cut in
+ *     during any variant's production
  */
 record ChangePage(
     String title,
@@ -27,7 +29,8 @@ record ChangePage(
     String grade,
     boolean disputed,
     List<FindingLine> findings,
-    List<VersionItem> versions) {
+    List<VersionItem> versions,
+    @Nullable String observed) {
 
   /** The name of a page and its address. */
   record PageLink(String name, String href) {}

@@ -57,7 +57,8 @@ class ChangeViews {
         findings.change(links.reading().catalogue(), change.key()).stream()
             .map(f -> FindingLine.of(f, texts))
             .toList(),
-        versions(change.key(), links));
+        versions(change.key(), links),
+        change.cutIns().stream().allMatch(CutIn::atStart) ? null : links.observed(change.key()));
   }
 
   private CutInRow row(Change change, CutIn cutIn, Links links) {

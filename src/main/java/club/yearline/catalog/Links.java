@@ -57,6 +57,12 @@ public record Links(Reading reading, String root) {
     return entry("/changes/", key);
   }
 
+  /** What observed airframes say about a change. */
+  public String observed(String change) {
+    return at(
+        "/changes/" + UriUtils.encodePathSegment(change, StandardCharsets.UTF_8) + "/evidence");
+  }
+
   /** A source. */
   public String source(String key) {
     return entry("/sources/", key);

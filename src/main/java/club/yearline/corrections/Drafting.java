@@ -22,8 +22,15 @@ class Drafting {
   private final CorrectionFiles files;
   private final Desk desk;
   private final History history;
+  private final ObservedAirframes observed;
 
-  Drafting(Corrections corrections, CorrectionFiles files, Desk desk, History history) {
+  Drafting(
+      Corrections corrections,
+      CorrectionFiles files,
+      Desk desk,
+      History history,
+      ObservedAirframes observed) {
+    this.observed = observed;
     this.corrections = corrections;
     this.files = files;
     this.desk = desk;
@@ -74,6 +81,20 @@ class Drafting {
                     correction.id(), CorrectionFile.Purpose.PICTURE, picture, author.id()));
           }
           return correction;
+        });
+  }
+
+  /** Prepares a correction that narrows a cut-in by observed airframes. */
+  public Correction narrow(Actor author, Narrowing narrowing, String formToken) {
+    return once(
+        author,
+        formToken,
+        () -> {
+          List<Proposal> proposals = observed.proposals(narrowing);
+          Correction correction =
+              begin(author, Origin.TYPED, narrowing.title(), proposals, formToken);
+          correction.standOn(author, List.of(observed.ground(narrowing)));
+          return corrections.saveAndFlush(correction);
         });
   }
 

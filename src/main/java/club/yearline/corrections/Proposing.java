@@ -25,7 +25,18 @@ public class Proposing {
     return reading.once(author, token, () -> drafting.ofPackage(author, title, proposed, token));
   }
 
-  /** The same, handed in at once, so that it can be decided on. */
+  /**
+   * Prepares a draft that narrows a cut-in by observed airframes, and stands on them; a form that
+   * is sent twice prepares it once. Where the same form arrives twice at one moment, the later one
+   * fails on a constraint and may be tried again.
+   *
+   * @return number of the correction
+   */
+  public long narrow(Actor author, Narrowing narrowing, String formToken) {
+    return drafting.narrow(author, narrowing, reading.token(formToken)).id();
+  }
+
+  /** A draft from a data package, handed in at once, so that it can be decided on. */
   public long ofPackageHandedIn(
       Actor author, String title, PackageProposal proposed, String formToken) {
     long id = ofPackage(author, title, proposed, formToken);

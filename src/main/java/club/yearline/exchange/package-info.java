@@ -15,7 +15,6 @@
       "effectivity",
       "tables",
       "uploads",
-      "upkeep",
       "web"
     })
 package club.yearline.exchange;

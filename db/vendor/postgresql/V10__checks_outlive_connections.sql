@@ -1,2 +1,0 @@
--- Nothing to mend here: only H2 keeps the connection that made a check.
-select 1;
