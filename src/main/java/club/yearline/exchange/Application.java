@@ -2,6 +2,10 @@ package club.yearline.exchange;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.springframework.boot.Banner;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -23,6 +27,14 @@ final class Application {
   Application(Class<?> main, String... settings) {
     this.main = main;
     this.settings = settings;
+  }
+
+  /** Its database alone, as it is; with settings in place of its own. */
+  Application storage(String... instead) {
+    Map<String, String> all = new LinkedHashMap<>();
+    Stream.concat(Arrays.stream(settings), Arrays.stream(instead))
+        .forEach(setting -> all.put(setting.substring(0, setting.indexOf('=')), setting));
+    return new Application(Storage.class, all.values().toArray(String[]::new));
   }
 
   /**

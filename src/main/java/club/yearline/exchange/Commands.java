@@ -1,10 +1,13 @@
 package club.yearline.exchange;
 
 import club.yearline.catalog.UnknownRevision;
+import club.yearline.upkeep.UnusableBackup;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -22,6 +25,9 @@ import picocli.CommandLine.Command;
 public final class Commands {
 
   private static final Set<String> HELP = Set.of("-h", "--help", "-V", "--version");
+
+  /** H2: another process has the file open. */
+  private static final String IN_USE = "90020";
 
   private Commands() {}
 
@@ -51,6 +57,9 @@ public final class Commands {
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new GenerateCommand(console))
         .addSubcommand(new KeeperLinkCommand(console, application))
+        .addSubcommand(new BackupCommand(console, application))
+        .addSubcommand(new RestoreCommand(console, application))
+        .addSubcommand(new TransferCommand(console, application))
         .setOut(results)
         .setErr(progress)
         .setExecutionExceptionHandler((e, line, parsed) -> explain(e, console))
@@ -68,10 +77,27 @@ public final class Commands {
       console.result("report.unknown-revision", String.valueOf(unknown.getMessage()));
       return Console.WRONG_USAGE;
     }
+    if (e instanceof UnusableBackup unusable) {
+      console.result("backup." + unusable.code(), unusable.arguments());
+      return Console.REFUSED;
+    }
+    if (IN_USE.equals(sqlState(e))) {
+      console.result("backup.in-use");
+      return Console.REFUSED;
+    }
     if (e instanceof IOException) {
       console.result("report.unreadable", e);
       return Console.REFUSED;
     }
     throw e;
+  }
+
+  private static @Nullable String sqlState(Throwable e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLException known) {
+        return known.getSQLState();
+      }
+    }
+    return null;
   }
 }

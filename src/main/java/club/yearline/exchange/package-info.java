@@ -15,6 +15,7 @@
       "effectivity",
       "tables",
       "uploads",
+      "upkeep",
       "web"
     })
 package club.yearline.exchange;
