@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * One-time codes against the test vectors of RFC 6238.
  *
- * <p>Source: RFC 6238 (May 2011), appendix B, rows of mode SHA1; the shared secret is the ASCII
- * text 12345678901234567890, eight digits, steps of thirty seconds. Read as quoted in test suites
- * of several public implementations, which agree.
+ * <p>Source: RFC 6238, TOTP: Time-Based One-Time Password Algorithm (May 2011), Appendix B, Table
+ * 1, rows of mode SHA1; the shared secret is the ASCII text 12345678901234567890, steps of thirty
+ * seconds, T0 = 0. Read in Debian's package doc-rfc-informational.
  */
 class OneTimeCodesTest {
 

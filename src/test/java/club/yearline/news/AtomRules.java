@@ -19,8 +19,8 @@ import org.w3c.dom.NodeList;
 /**
  * What RFC 4287 (The Atom Syndication Format) demands of a feed document, as far as it applies to
  * elements that we write: the statements with MUST and MUST NOT in the sections named beside each,
- * and the grammar's closed sets of elements and attributes. The sections were read in public copies
- * of the standard's text; its RELAX NG grammar, which is informative there, is not run.
+ * and the grammar's closed sets of elements and attributes. Source: RFC 4287, read in Debian's
+ * package doc-rfc-std-proposed. The standard's grammar itself is run by {@link AtomGrammar}.
  */
 final class AtomRules {
 

@@ -70,6 +70,18 @@ class FeedTest {
   void feedsKeepTheRulesOfTheStandard(String path) throws Exception {
     newsroom.publish("Lists the latch anew", newsroom.latch("Rotary latch, late"));
     assertThat(AtomRules.brokenBy(feed(path))).isEmpty();
+    assertThat(AtomGrammar.brokenBy(feed(path))).isEmpty();
+  }
+
+  @Test
+  void theGrammarOfTheStandardFindsWhatIsWrong() throws Exception {
+    String feed = feed("/feed");
+    assertThat(AtomGrammar.brokenBy(feed.replaceFirst("<id>[^<]*</id>", ""))).isNotEmpty();
+    assertThat(AtomGrammar.brokenBy(feed.replaceFirst("<updated>[^<]*", "<updated>today")))
+        .isNotEmpty();
+    assertThat(AtomGrammar.brokenBy(feed.replaceFirst("<entry>", "<entry><guid>1</guid>")))
+        .isNotEmpty();
+    assertThat(AtomGrammar.brokenBy(feed.replaceFirst(" href=", " hrev="))).isNotEmpty();
   }
 
   @Test
