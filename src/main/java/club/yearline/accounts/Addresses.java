@@ -10,7 +10,7 @@ import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
  * what is mailed takes the configured one only, because the sender of a request names any host.
  */
 @Component
-class Addresses {
+public class Addresses {
 
   private final String configured;
 
@@ -29,7 +29,7 @@ class Addresses {
   }
 
   /** The full address of a path, for somebody who looks at a page now. */
-  String here(HttpServletRequest request, String path) {
+  public String here(HttpServletRequest request, String path) {
     return isKnown()
         ? publicly(path)
         : ServletUriComponentsBuilder.fromContextPath(request).build().toUriString() + path;

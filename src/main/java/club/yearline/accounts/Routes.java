@@ -57,6 +57,7 @@ final class Routes {
               "/inspect/**",
               "/compare/**",
               "/revisions/**",
+              "/cite/**",
               "/findings/**",
               "/feed/**",
               "/ground-school/**",

@@ -1,6 +1,6 @@
 /**
- * Sources and citations: documents and other evidence, pointers into them, and what grade of
- * evidence they make.
+ * Sources and citations: documents and other evidence, pointers into them, what grade of evidence
+ * they make, and references in CSL data, BibTeX and RIS.
  *
  * <p>Allowed dependencies: none of ours.
  */

@@ -43,14 +43,33 @@ public final class Site {
 
   /** Where a visitor signs in, and comes back from to this page. */
   public String getSignIn() {
-    UriComponents page = UriComponentsBuilder.fromUriString(requested).build();
-    String path = Objects.requireNonNullElse(page.getPath(), "/");
-    String here = path.startsWith(contextPath) ? path.substring(contextPath.length()) : path;
     return UriComponentsBuilder.fromPath(contextPath + "/sign-in")
         .queryParam("to", "{to}")
         .encode()
-        .buildAndExpand(page.getQuery() == null ? here : here + "?" + page.getQuery())
+        .buildAndExpand(here(UriComponentsBuilder.fromUriString(requested)))
         .toUriString();
+  }
+
+  /** Path and query of an address, within the application. */
+  private String here(UriComponentsBuilder address) {
+    UriComponents page = address.build();
+    String path = Objects.requireNonNullElse(page.getPath(), "/");
+    String here = path.startsWith(contextPath) ? path.substring(contextPath.length()) : path;
+    return page.getQuery() == null ? here : here + "?" + page.getQuery();
+  }
+
+  /** Where this page, as of the revision that it shows, is cited; null where it shows none. */
+  public @Nullable String getCite() {
+    return revision == null
+        ? null
+        : UriComponentsBuilder.fromPath(contextPath + "/cite")
+            .queryParam("page", "{page}")
+            .queryParam("rev", "{rev}")
+            .encode()
+            .buildAndExpand(
+                here(UriComponentsBuilder.fromUriString(requested).replaceQueryParam("rev")),
+                revision)
+            .toUriString();
   }
 
   /** The address of a path of ours. */
