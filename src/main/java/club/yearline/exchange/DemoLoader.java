@@ -1,11 +1,17 @@
 package club.yearline.exchange;
 
 import club.yearline.accounts.DemoPeople;
+import club.yearline.accounts.DemoPeople.Invited;
+import club.yearline.accounts.People;
+import club.yearline.accounts.Role;
 import club.yearline.catalog.Revision;
 import club.yearline.catalog.Snapshots;
+import club.yearline.fleet.RegisterFilling;
+import club.yearline.fleet.RegisterFilling.Given;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Locale;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +39,8 @@ class DemoLoader implements ApplicationRunner {
   private final Importing importing;
   private final Snapshots snapshots;
   private final DemoPeople people;
+  private final People members;
+  private final RegisterFilling register;
   private final DataSource database;
   private final @Nullable Boolean wanted;
 
@@ -40,11 +48,15 @@ class DemoLoader implements ApplicationRunner {
       Importing importing,
       Snapshots snapshots,
       DemoPeople people,
+      People members,
+      RegisterFilling register,
       DataSource database,
       @Value("${yearline.demo:#{null}}") @Nullable Boolean wanted) {
     this.importing = importing;
     this.snapshots = snapshots;
     this.people = people;
+    this.members = members;
+    this.register = register;
     this.database = database;
     this.wanted = wanted;
   }
@@ -64,22 +76,37 @@ class DemoLoader implements ApplicationRunner {
       Revision revision = imported.revision();
       if (revision != null) {
         log.info(Texts.of("start.demo-loaded", revision.number()));
-        people
-            .invite()
-            .forEach(
-                p ->
-                    log.info(
-                        Texts.of(
-                            "start.demo-person",
-                            p.name(),
-                            p.role().name().toLowerCase(Locale.ROOT),
-                            p.email(),
-                            p.password())));
+        List<Invited> invited = people.invite();
+        invited.forEach(DemoLoader::tell);
+        if (!invited.isEmpty()) {
+          fillRegister();
+        }
         return;
       }
       imported.reading().problems().stream()
           .filter(PackageProblem::isError)
           .forEach(problem -> log.error(Texts.of("start.demo-refused", Texts.of(problem))));
+    }
+  }
+
+  private static void tell(Invited person) {
+    log.info(
+        Texts.of(
+            "start.demo-person",
+            person.name(),
+            person.role().name().toLowerCase(Locale.ROOT),
+            person.email(),
+            person.password()));
+  }
+
+  /** The invited are everybody, since nobody is invited where there is an account already. */
+  private void fillRegister() {
+    List<Given> airframes =
+        new DemoRegister(
+                snapshots.head().catalogue(), members.withRole(Role.MEMBER), DemoRegister.SEED)
+            .make();
+    if (register.fill(airframes)) {
+      log.info(Texts.of("start.demo-register", airframes.size()));
     }
   }
 

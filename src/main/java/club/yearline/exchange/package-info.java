@@ -2,8 +2,8 @@
  * What goes in and out: the data package, the command line, the demo at start, and the package by
  * HTTP.
  *
- * <p>Allowed dependencies: the catalogue, corrections, people, the tables of the format, the
- * engine's entry types, citations, what uploaded bytes are, and the web helpers.
+ * <p>Allowed dependencies: the catalogue, corrections, people, the register, the tables of the
+ * format, the engine's entry types, citations, what uploaded bytes are, and the web helpers.
  */
 @NullMarked
 @ApplicationModule(
@@ -13,6 +13,7 @@
       "citation",
       "corrections",
       "effectivity",
+      "fleet",
       "tables",
       "uploads",
       "upkeep",

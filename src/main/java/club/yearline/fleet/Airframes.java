@@ -11,6 +11,11 @@ interface Airframes extends Repository<Airframe, Long> {
   /** Stores a new airframe. */
   Airframe saveAndFlush(Airframe airframe);
 
+  /** Stores many new airframes. */
+  List<Airframe> saveAll(Iterable<Airframe> airframes);
+
+  long count();
+
   /** Writes what has changed, so that it is known whether somebody else was faster. */
   void flush();
 

@@ -10,6 +10,9 @@ interface Observations extends Repository<Observation, Long> {
 
   Observation saveAndFlush(Observation observation);
 
+  /** Stores many new observations. */
+  List<Observation> saveAll(Iterable<Observation> observations);
+
   void delete(Observation observation);
 
   /** What was seen on an airframe, the latest first. */
