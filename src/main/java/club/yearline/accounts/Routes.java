@@ -68,6 +68,8 @@ final class Routes {
           new Route(any(all("/sign-in/**", "/join/**", "/reset/**", "/set-up/**")), Need.NOTHING),
           new Route(PAGES, Need.READING),
           new Route(API, Need.READING),
+          // Becomes the address that answers; stores nothing.
+          new Route(any(on(HttpMethod.POST, "/inspect/check")), Need.READING),
           new Route(
               any(
                   on(

@@ -2,12 +2,20 @@
  * The JSON API under {@code /api/v1}: read calls for other programs, described by OpenAPI at {@code
  * /api/openapi}.
  *
- * <p>Allowed dependencies: the catalogue, the engine, citations, spotting, the estimates, and the
- * web base for refusals.
+ * <p>Allowed dependencies: the catalogue, the engine, citations, spotting, the estimates,
+ * inspections, and the web base for refusals.
  */
 @NullMarked
 @ApplicationModule(
-    allowedDependencies = {"catalog", "effectivity", "citation", "spotting", "estimation", "web"})
+    allowedDependencies = {
+      "catalog",
+      "effectivity",
+      "citation",
+      "spotting",
+      "estimation",
+      "inspection",
+      "web"
+    })
 package club.yearline.api;
 
 import org.jspecify.annotations.NullMarked;

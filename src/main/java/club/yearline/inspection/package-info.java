@@ -1,11 +1,24 @@
 /**
- * Does this one match its papers: observations of a claimed serial or year become findings and a
- * verdict. A pure core (domain: "inspection").
+ * Does this one match its papers: observations of a claimed serial or year become findings, a
+ * verdict, and questions for the logbooks. A pure core (domain: "inspection"), its pages, and its
+ * report on paper.
  *
- * <p>Allowed dependencies: spotting's shares, and the engine.
+ * <p>Allowed dependencies: spotting's shares, the resolving of claims in {@code expected}, the
+ * register, people, what uploaded bytes are, the catalogue, the engine, paper, and the page layout.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"spotting", "effectivity"})
+@ApplicationModule(
+    allowedDependencies = {
+      "spotting",
+      "expected",
+      "fleet",
+      "accounts",
+      "uploads",
+      "catalog",
+      "effectivity",
+      "print",
+      "web"
+    })
 package club.yearline.inspection;
 
 import org.jspecify.annotations.NullMarked;

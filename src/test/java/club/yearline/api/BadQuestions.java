@@ -93,7 +93,28 @@ final class BadQuestions {
         bad(422, cutIn("\"hi\": \"" + "9".repeat(60) + "\"")),
         bad(422, cutIn("\"lo\": \"LT-0500\", \"hi\": \"LT-0400\"")),
         bad(422, cutIn("\"observations\": [{\"serial\": \"W-1\", \"value\": \"new\"}]")),
-        bad(422, cutIn("\"observations\": [{\"serial\": \"LT-1\", \"value\": \"newer\"}]")));
+        bad(422, cutIn("\"observations\": [{\"serial\": \"LT-1\", \"value\": \"newer\"}]")),
+        bad(400, "/inspect "),
+        bad(400, "/inspect []"),
+        bad(400, "/inspect {}"),
+        bad(400, "/inspect {\"variant\": \"la-2b\"}"),
+        bad(400, "/inspect {\"variant\": \"la-2b\", \"year\": \"1966\"}"),
+        bad(400, "/inspect {\"serial\": 412}"),
+        bad(400, "/inspect {\"serial\": \"LT-0412\", \"seen\": []}"),
+        bad(400, "/inspect {\"serial\": \"LT-0412\", \"observations\": [{}]}"),
+        bad(404, "/inspect {\"serial\": \"ZZ-1\"}"),
+        bad(404, "/inspect {\"variant\": \"nothing\", \"year\": 1966}"),
+        bad(422, "/inspect {\"serial\": \"LT-9999\"}"),
+        bad(422, "/inspect {\"serial\": \"LT-1300\"}"),
+        bad(422, "/inspect {\"variant\": \"la-2b\", \"year\": 1900}"),
+        bad(
+            422,
+            "/inspect {\"serial\": \"LT-0412\", \"observations\":"
+                + " [{\"feature\": \"nothing\", \"value\": \"x\"}]}"),
+        bad(
+            422,
+            "/inspect {\"serial\": \"LT-0412\", \"observations\":"
+                + " [{\"feature\": \"door-latch\", \"value\": \"x\"}]}"));
   }
 
   /** A question for the cut-in of the rotary door latch, with one member more. */

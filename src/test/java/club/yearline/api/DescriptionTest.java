@@ -64,7 +64,8 @@ class DescriptionTest extends ApiCalls {
             "/api/v1/findings",
             "/api/v1/package",
             "/api/v1/spot",
-            "/api/v1/cut-in");
+            "/api/v1/cut-in",
+            "/api/v1/inspect");
   }
 
   @Test
@@ -279,7 +280,10 @@ class DescriptionTest extends ApiCalls {
     records.variants().forEach(v -> all.addAll(years(v)));
     records.blocks().forEach(b -> all.addAll(serials(b)));
     all.addAll(words(records));
-    Stream<String> bodies = Stream.concat(SpotQuestions.of(records), CutInQuestions.of(records));
+    Stream<String> bodies =
+        Stream.of(
+                SpotQuestions.of(records), CutInQuestions.of(records), InspectQuestions.of(records))
+            .flatMap(each -> each);
     return Stream.concat(
             all.stream().map(q -> q + (q.contains("?") ? "&" : "?") + "rev=" + revision),
             bodies.map(q -> q.replaceFirst(" ", "?rev=" + revision + " ")))
