@@ -8,9 +8,6 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import club.yearline.accounts.Actor;
 import club.yearline.accounts.Role;
 import club.yearline.catalog.Snapshots;
-import club.yearline.fleet.Sightings;
-import club.yearline.fleet.UsedObservation;
-import club.yearline.fleet.UsedObservation.Place;
 import club.yearline.testing.Database;
 import club.yearline.testing.SignedIn;
 import java.util.List;
@@ -47,7 +44,6 @@ class EvidencePagesTest {
   @Autowired private JdbcClient jdbc;
   @Autowired private ApplicationContext context;
   @Autowired private Snapshots snapshots;
-  @Autowired private Sightings sightings;
 
   private RegisterRows register;
 
@@ -221,113 +217,19 @@ class EvidencePagesTest {
     assertThat(narrow(member, "t").getStatus()).isEqualTo(422);
   }
 
-  /**
-   * From the register to the next revision: the window of the floating panel, LA-2C, recorded as
-   * LT-1090 to LT-1130, narrows by what members saw; here it is true that it cut in at LT-1108.
-   */
-  @Test
-  void whatTheAirframesSayBecomesACorrectionAndNarrowsTheAnswers() throws Exception {
-    lookedAtPanels();
-    Actor member = SignedIn.person(context, "Mette Member", Role.MEMBER);
-    Actor moderator = SignedIn.person(context, "Mona Moderator", Role.MODERATOR);
-    assertThat(state("LT-1095")).isEqualTo("transition");
-
-    String token = UUID.randomUUID().toString();
-    String form = narrow(member, "panel-floating", "la-2c", token).getRedirectedUrl();
-    assertThat(form).matches("/corrections/[0-9]+/edit\\?kind=change&key=panel-floating");
-    assertThat(narrow(member, "panel-floating", "la-2c", token).getRedirectedUrl()).isEqualTo(form);
-
-    Document page = page(get(form).with(SignedIn.as(member)));
-    assertThat(values(page, "first_serial")).contains("LT-1108").doesNotContain("LT-1090");
-    assertThat(values(page, "settled_serial")).contains("LT-1109");
-    assertThat(values(page, "locator")).contains("15 airframes observed to 2026-11-15");
-    assertThat(values(page, "source")).contains("airframe-register");
-
-    String correction = form.substring(0, form.indexOf("/edit"));
-    submit(member, correction);
-    approve(moderator, correction);
-
-    assertThat(state("LT-1095")).isEqualTo("settled");
-    assertThat(state("LT-1108")).isEqualTo("transition");
-    assertThat(state("LT-1109")).isEqualTo("settled");
-    List<UsedObservation> used = sightings.published("panel-floating", "la-2c");
-    assertThat(used).hasSize(15);
-    assertThat(used.stream().filter(UsedObservation::showsNew)).hasSize(7);
-    assertThat(used.stream().filter(u -> u.place() == Place.BELOW)).hasSize(9);
-
-    jdbc.sql("delete from airframe").update();
-    assertThat(sightings.published("panel-floating", "la-2c"))
-        .hasSize(15)
-        .noneMatch(UsedObservation::kept);
-    assertThat(page(get("/sources/airframe-register")).text())
-        .contains("15 airframes observed to 2026-11-15");
-  }
-
   private long corrections() {
     return jdbc.sql("select count(*) from correction").query(Long.class).single();
-  }
-
-  private void lookedAtPanels() {
-    for (int ordinal : new int[] {1000, 1040, 1075, 1092, 1096, 1103, 1107}) {
-      register.seen("la-2c", ordinal, true, "panel-layout", "basic-six");
-    }
-    register.seen("la-2c", 1106, false, "panel-layout", "basic-six");
-    for (int ordinal : new int[] {1010, 1109, 1110, 1118, 1125, 1160, 1200}) {
-      register.seen("la-2c", ordinal, true, "panel-layout", "floating");
-    }
-  }
-
-  private void submit(Actor member, String correction) throws Exception {
-    Document page = page(get(correction).with(SignedIn.as(member)));
-    Element form = page.selectFirst("form[action$=/submit]");
-    MockHttpServletResponse response =
-        response(
-            post(correction + "/submit")
-                .param("version", form.selectFirst("[name=version]").val())
-                .with(SignedIn.as(member))
-                .with(csrf()));
-    assertThat(response.getRedirectedUrl()).isEqualTo(correction);
-  }
-
-  private void approve(Actor moderator, String correction) throws Exception {
-    Document page = page(get(correction).with(SignedIn.as(moderator)));
-    Element form = page.selectFirst("form[action$=/approve]");
-    MockHttpServletResponse response =
-        response(
-            post(correction + "/approve")
-                .param("version", form.selectFirst("[name=version]").val())
-                .param("onto", form.selectFirst("[name=onto]").val())
-                .with(SignedIn.as(moderator))
-                .with(csrf()));
-    assertThat(response.getRedirectedUrl()).isEqualTo(correction);
   }
 
   private static MockHttpServletRequestBuilder asked(String lo, String hi) {
     return get(EVIDENCE).param("variant", "la-2b").param("lo", lo).param("hi", hi);
   }
 
-  private static List<String> values(Document page, String column) {
-    return page.select("[name$=." + column + "]").eachAttr("value");
-  }
-
-  /** The state of the panel’s answer for a serial. */
-  private String state(String serial) throws Exception {
-    String json = response(get("/api/v1/expected?serial=" + serial)).getContentAsString();
-    String of = json.substring(json.indexOf("\"feature\":\"panel-layout\""));
-    String state = of.substring(of.indexOf("\"state\":\"") + 9);
-    return state.substring(0, state.indexOf('"'));
-  }
-
   private MockHttpServletResponse narrow(@Nullable Actor actor, String token) throws Exception {
-    return narrow(actor, "oil-cooler-bulkhead", "la-2b", token);
-  }
-
-  private MockHttpServletResponse narrow(
-      @Nullable Actor actor, String change, String variant, String token) throws Exception {
     MockHttpServletRequestBuilder request =
         post("/corrections/narrow")
-            .param("change", change)
-            .param("variant", variant)
+            .param("change", "oil-cooler-bulkhead")
+            .param("variant", "la-2b")
             .param("series", "lt")
             .param("token", token)
             .with(csrf());
