@@ -5,6 +5,7 @@ import club.yearline.catalog.Wording;
 import club.yearline.citation.Citation;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Family;
+import club.yearline.effectivity.Position;
 import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.Series;
 import club.yearline.effectivity.SoldName;
@@ -17,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What a family's page shows, in words and with addresses. */
 final class FamilyView {
+
+  /** As many as stand side by side. */
+  private static final int MOST_COMPARED = 6;
 
   private final Family family;
   private final Catalogue catalogue;
@@ -46,6 +50,17 @@ final class FamilyView {
 
   /** One series of the family. */
   record SeriesRow(String key, String prefix, String serials, String variants, String note) {}
+
+  /** The figures of its variants side by side, each in its last year; null where fewer than two. */
+  public @Nullable String getCompareHref() {
+    List<Position> last =
+        variants.stream()
+            .filter(v -> model(v).years().length > 0)
+            .map(v -> Position.of(v, model(v).years()[model(v).years().length - 1]))
+            .limit(MOST_COMPARED)
+            .toList();
+    return last.size() < 2 ? null : links.compare(last);
+  }
 
   Family family() {
     return family;

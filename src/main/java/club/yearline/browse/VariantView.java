@@ -3,6 +3,7 @@ package club.yearline.browse;
 import club.yearline.catalog.Links;
 import club.yearline.catalog.Wording;
 import club.yearline.effectivity.Catalogue;
+import club.yearline.effectivity.Position;
 import club.yearline.effectivity.SerialBlock;
 import club.yearline.effectivity.SoldName;
 import club.yearline.effectivity.State;
@@ -101,6 +102,14 @@ final class VariantView {
     return Arrays.stream(model.years())
         .mapToObj(y -> new Year(y, links.expected(variant().key(), y, null)))
         .toList();
+  }
+
+  /** The comparison of its figures, begun with its last year; null where it has no year. */
+  public @Nullable String getCompareHref() {
+    int[] years = model.years();
+    return years.length == 0
+        ? null
+        : links.compare(List.of(Position.of(variant(), years[years.length - 1])));
   }
 
   /** Its figures: the number features with a settled answer. */

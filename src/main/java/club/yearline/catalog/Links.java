@@ -5,6 +5,8 @@ import club.yearline.effectivity.Position;
 import club.yearline.effectivity.SerialBlock;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.util.UriUtils;
 
@@ -112,6 +114,14 @@ public record Links(Reading reading, String root) {
   /** Two variant-years side by side. */
   public String differences(Position from, Position to) {
     return at("/differences?from=" + variantYear(from) + "&to=" + variantYear(to));
+  }
+
+  /** The figures of variant-years side by side. */
+  public String compare(List<Position> positions) {
+    return at(
+        positions.stream()
+            .map(p -> "v=" + variantYear(p))
+            .collect(Collectors.joining("&", "/compare?", "")));
   }
 
   /** An address of ours at the reading's revision. */

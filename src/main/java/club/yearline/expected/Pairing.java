@@ -10,6 +10,7 @@ import java.util.List;
  * @param to heading of the second
  * @param toHref its expected configuration
  * @param swapHref the same, the other way round
+ * @param compareHref their figures side by side
  * @param summary how many differ and how many are the same
  * @param differing the features that differ
  * @param same the features that do not
@@ -21,6 +22,7 @@ public record Pairing(
     String to,
     String toHref,
     String swapHref,
+    String compareHref,
     String summary,
     List<Pair> differing,
     List<Pair> same,

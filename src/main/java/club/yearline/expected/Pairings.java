@@ -40,6 +40,7 @@ final class Pairings {
         plate.heading(to),
         links.expected(to),
         links.differences(to, from),
+        links.compare(List.of(from, to)),
         phrases.count("differences.summary", differing.size(), same.size()),
         differing,
         same,

@@ -24,14 +24,14 @@ import org.apache.commons.csv.CSVRecord;
 /**
  * Puts the questions of a table to a catalogue read from a package, and writes answers as texts.
  */
-final class Asking {
+public final class Asking {
 
   private static final CSVFormat TABLE =
       CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
 
   private Asking() {}
 
-  static Catalogue catalogue(Path folder) {
+  public static Catalogue catalogue(Path folder) {
     return Catalogue.of(records(folder));
   }
 
@@ -47,7 +47,7 @@ final class Asking {
     }
   }
 
-  static List<CSVRecord> rows(Path table) {
+  public static List<CSVRecord> rows(Path table) {
     try (Reader reader = Files.newBufferedReader(table)) {
       return TABLE.parse(reader).getRecords();
     } catch (IOException e) {
