@@ -115,6 +115,7 @@ class AirframeViews {
                 new AirframeStamp(
                     phrases.of("fleet.plate.family"), f.name(), links.family(f.key()))));
     stamps.add(stamp("owner", people.nameOf(airframe.owner())));
+    stamps.add(stamp("compared", phrases.of("fleet.compared", links.reading().revision())));
     return stamps;
   }
 

@@ -49,7 +49,6 @@ class FleetPages {
       Model model) {
     Asked asked = new Asked(request.getContextPath(), of, !differing.isEmpty(), page);
     model.addAttribute("fleet", fleet.list(actor, asked));
-    model.addAttribute("revision", snapshots.head().number());
     return "fleet/fleet";
   }
 
@@ -58,7 +57,6 @@ class FleetPages {
     Links links = Links.of(new Reading(snapshots.head(), null), request);
     AirframeView view = views.of(actor, keeping.visible(actor, id), links);
     model.addAttribute("airframe", view);
-    model.addAttribute("revision", links.reading().revision());
     model.addAttribute(
         "trail",
         List.of(new Crumb(phrases.of("fleet.title"), "/fleet"), Crumb.here(view.heading())));

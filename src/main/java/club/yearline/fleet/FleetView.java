@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rows the airframes of this page
  * @param size how many there are, in words
+ * @param revision number of the revision that they are compared with
  * @param pages the pages of the list
  * @param choices families and variants to choose from
  * @param of what was chosen; empty for all
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record FleetView(
     List<FleetRow> rows,
     String size,
+    String revision,
     Pages pages,
     List<FamilyChoices> choices,
     String of,

@@ -1,6 +1,7 @@
 package club.yearline.fleet;
 
 import club.yearline.accounts.Actor;
+import club.yearline.catalog.Snapshot;
 import club.yearline.catalog.Snapshots;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Family;
@@ -64,7 +65,8 @@ class FleetViews {
 
   /** The list. */
   FleetView list(Actor actor, Asked asked) {
-    Catalogue catalogue = snapshots.head().catalogue();
+    Snapshot newest = snapshots.head();
+    Catalogue catalogue = newest.catalogue();
     List<Airframe> visible = airframes.visibleTo(actor.id());
     List<Airframe> chosen =
         visible.stream()
@@ -85,6 +87,7 @@ class FleetViews {
             .map(line -> row(actor, line, headings, asked.root()))
             .toList(),
         phrases.count("fleet.airframes", listed.size()),
+        String.valueOf(newest.number()),
         new Pages(asked.address(), asked.page(), count),
         choices(headings, visible),
         asked.of(),
