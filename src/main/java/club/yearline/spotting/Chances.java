@@ -15,13 +15,18 @@ final class Chances {
   private final double rest;
   private final int[] listed;
   private final double[] chances;
+  private final boolean[] built;
+  private final boolean restBuilt;
   private final double sum;
   private final double bits;
 
-  private Chances(double rest, int[] listed, double[] chances, int values) {
+  private Chances(
+      double rest, int[] listed, double[] chances, boolean[] built, boolean restBuilt, int values) {
     this.rest = rest;
     this.listed = listed;
     this.chances = chances;
+    this.built = built;
+    this.restBuilt = restBuilt;
     double total = rest * (values - listed.length);
     for (double chance : chances) {
       total += chance;
@@ -41,15 +46,17 @@ final class Chances {
     named.addAll(retrofitted);
     int[] listed = named.stream().mapToInt(values::index).filter(i -> i >= 0).toArray();
     double[] chances = new double[listed.length];
+    boolean[] left = new boolean[listed.length];
     double background = built.anything() / values.size();
     for (int i = 0; i < listed.length; i++) {
       String value = values.at(listed[i]);
       double x = retrofitted.contains(value) ? Math.max(exchange, RETROFIT) : exchange;
-      double left = background + built.named().getOrDefault(value, 0.0);
-      chances[i] = (1 - x) * left + x / values.size();
+      double asBuilt = background + built.named().getOrDefault(value, 0.0);
+      chances[i] = (1 - x) * asBuilt + x / values.size();
+      left[i] = asBuilt > 0;
     }
     double rest = (1 - exchange) * background + exchange / values.size();
-    return new Chances(rest, listed, chances, values.size());
+    return new Chances(rest, listed, chances, left, background > 0, values.size());
   }
 
   /** The chance of the value with the index. */
@@ -60,6 +67,16 @@ final class Chances {
       }
     }
     return rest;
+  }
+
+  /** Whether an airframe may have left the factory with the value with the index. */
+  boolean isBuilt(int value) {
+    for (int i = 0; i < listed.length; i++) {
+      if (listed[i] == value) {
+        return built[i];
+      }
+    }
+    return restBuilt;
   }
 
   /** The entropy in bits of the chances, each divided by their sum. */

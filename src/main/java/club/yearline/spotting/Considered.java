@@ -143,16 +143,22 @@ public final class Considered {
     return chances.computeIfAbsent(feature.key(), key -> workOut(feature));
   }
 
+  /** Works out what is known of every feature, on all processors. */
+  void workOut() {
+    features.values().parallelStream().forEach(this::of);
+  }
+
   private FeatureChances workOut(Feature feature) {
-    Map<Integer, Timeline> timelines = new LinkedHashMap<>();
+    Map<Integer, VariantModel> variants = new LinkedHashMap<>();
     int from = 0;
     for (VariantModel model : models) {
-      int first = from;
       int years = model.years().length;
-      model.timeline(feature.key()).filter(t -> years > 0).ifPresent(t -> timelines.put(first, t));
+      if (years > 0 && model.timeline(feature.key()).isPresent()) {
+        variants.put(from, model);
+      }
       from += years;
     }
-    return FeatureChances.of(feature, timelines, pairs.size());
+    return FeatureChances.of(feature, variants, pairs.size());
   }
 
   /** The logarithms of each pair's weight and chances together, not yet normalised. */

@@ -1,14 +1,18 @@
 package club.yearline.spotting;
 
 import club.yearline.effectivity.Answer;
+import club.yearline.effectivity.Change;
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Position;
 import club.yearline.effectivity.Timeline;
+import club.yearline.effectivity.VariantModel;
 import club.yearline.effectivity.YearSpan;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** One feature among the pairs considered: for each pair, the chance of seeing each value. */
@@ -29,29 +33,50 @@ final class FeatureChances {
   /**
    * Works the chances out.
    *
-   * @param timelines the feature's timelines, by the index of their variant's first pair
+   * @param variants those that have the feature and were produced, by the index of the first pair
    * @param pairs how many pairs are considered
    */
-  static FeatureChances of(Feature feature, Map<Integer, Timeline> timelines, int pairs) {
-    SeenValues values = SeenValues.of(feature, timelines.values());
+  static FeatureChances of(Feature feature, Map<Integer, VariantModel> variants, int pairs) {
+    List<Timeline> timelines =
+        variants.values().stream().map(v -> v.timeline(feature.key()).orElseThrow()).toList();
+    SeenValues values = SeenValues.of(feature, timelines);
     FeatureChances made = new FeatureChances(feature, values, pairs);
     if (values.size() > 0) {
-      timelines.forEach(made::fill);
+      variants.forEach(made::fill);
     }
     return made;
   }
 
-  private void fill(int from, Timeline timeline) {
+  private void fill(int from, VariantModel model) {
+    Timeline timeline = model.timeline(feature.key()).orElseThrow();
+    int[] years = model.years();
+    if (neverChanges(timeline)) {
+      AsBuilt built = AsBuilt.of(timeline.at(Position.of(timeline.variant(), years[0])));
+      fill(from, timeline, built, years);
+      return;
+    }
     int pair = from;
     for (YearSpan span : timeline.spans()) {
-      AsBuilt built = AsBuilt.of(span.answer());
-      Map<Set<String>, Chances> byRetrofits = new HashMap<>();
-      for (int year = span.firstYear(); year <= span.lastYear(); year++) {
-        Set<String> retrofits = retrofits(timeline, Position.of(timeline.variant(), year));
-        byPair[pair++] =
-            byRetrofits.computeIfAbsent(
-                retrofits, r -> Chances.of(built, r, feature.exchange().chance(), values));
-      }
+      int[] spanned = IntStream.rangeClosed(span.firstYear(), span.lastYear()).toArray();
+      fill(pair, timeline, AsBuilt.of(span.answer()), spanned);
+      pair += spanned.length;
+    }
+  }
+
+  /** Most features began with a variant and stayed: one answer serves all its years. */
+  private static boolean neverChanges(Timeline timeline) {
+    List<Change> changes = timeline.changes();
+    return changes.size() == 1
+        && changes.get(0).cutIn(timeline.variant().key()).orElseThrow().atStart();
+  }
+
+  private void fill(int from, Timeline timeline, AsBuilt built, int[] years) {
+    Map<Set<String>, Chances> byRetrofits = new HashMap<>();
+    for (int i = 0; i < years.length; i++) {
+      Set<String> retrofits = retrofits(timeline, Position.of(timeline.variant(), years[i]));
+      byPair[from + i] =
+          byRetrofits.computeIfAbsent(
+              retrofits, r -> Chances.of(built, r, feature.exchange().chance(), values));
     }
   }
 
@@ -88,6 +113,13 @@ final class FeatureChances {
     return Chances.of(
             AsBuilt.of(answer), retrofits(timeline, position), feature.exchange().chance(), values)
         .of(index);
+  }
+
+  /** Whether an airframe of the pair may have left the factory with a value. */
+  boolean isBuilt(int pair, String value) {
+    int index = values.index(value);
+    Chances chances = byPair[pair];
+    return index >= 0 && (chances == null || chances.isBuilt(index));
   }
 
   /** A number that is recorded nowhere can only have come by an exchange. */

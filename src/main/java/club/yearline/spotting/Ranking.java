@@ -74,6 +74,20 @@ public final class Ranking {
     return Arrays.stream(order).limit(limit).mapToObj(this::ranked).toList();
   }
 
+  /** The ranking with neighbouring years joined that nothing seen tells apart. */
+  public Spans spans() {
+    return new Spans(considered, this);
+  }
+
+  /** The entropy of the shares in bits: 0 where one pair is certain. */
+  public double bits() {
+    return Arrays.stream(shares).map(Bits::of).sum();
+  }
+
+  double share(int pair) {
+    return shares[pair];
+  }
+
   /** The share (0 to 1) of a pair; 0 where it is not considered. */
   public double share(String variant, int year) {
     OptionalInt index = considered.index(variant, year);
@@ -89,6 +103,7 @@ public final class Ranking {
    */
   public List<NextQuestion> next(Visibility standing, Collection<String> aside) {
     Set<String> asked = Set.copyOf(Stream.concat(seenKeys(), aside.stream()).toList());
+    considered.workOut();
     List<NextQuestion> questions = new ArrayList<>();
     considered.features().stream()
         .filter(f -> f.visibility().seenFrom(standing) && !asked.contains(f.key()))
@@ -106,7 +121,7 @@ public final class Ranking {
     return Stream.concat(seen.stream(), leftOut.stream()).map(s -> s.feature().key()).distinct();
   }
 
-  private Ranked ranked(int pair) {
+  Ranked ranked(int pair) {
     List<Seen> speakingFor = new ArrayList<>();
     List<Seen> speakingAgainst = new ArrayList<>();
     for (int i = 0; i < means.length; i++) {

@@ -4,11 +4,11 @@ import club.yearline.catalog.PerCatalogue;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Family;
 import club.yearline.effectivity.VariantModel;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What an airframe may be, by what was seen on it: the pairs of variant and year to consider, of
@@ -17,11 +17,7 @@ import java.util.stream.Stream;
  */
 public final class Spotting {
 
-  /** Families have keys; no key has this form. */
-  private static final String ALL = "*";
-
-  private static final PerCatalogue<Map<String, Considered>> KEPT =
-      new PerCatalogue<>(catalogue -> new ConcurrentHashMap<>());
+  private static final PerCatalogue<Kept> KEPT = new PerCatalogue<>(catalogue -> new Kept());
 
   private Spotting() {}
 
@@ -32,6 +28,7 @@ public final class Spotting {
         .map(
             known ->
                 KEPT.of(catalogue)
+                    .families
                     .computeIfAbsent(
                         known.key(), key -> new Considered(models(catalogue, key).toList())));
   }
@@ -41,18 +38,31 @@ public final class Spotting {
    * seconds, because every family is compiled for it; later ones do not.
    */
   public static Considered ofAll(Catalogue catalogue) {
-    return KEPT.of(catalogue).computeIfAbsent(ALL, key -> new Considered(all(catalogue)));
-  }
-
-  private static List<VariantModel> all(Catalogue catalogue) {
-    return catalogue.records().families().stream()
-        .map(Family::key)
-        .flatMap(family -> models(catalogue, family))
-        .toList();
+    return KEPT.of(catalogue).all(catalogue);
   }
 
   private static Stream<VariantModel> models(Catalogue catalogue, String family) {
     return catalogue.variantsOf(family).stream()
         .map(variant -> catalogue.model(variant.key()).orElseThrow());
+  }
+
+  /** What was worked out for a catalogue. Whoever asks of one family never waits for all. */
+  private static final class Kept {
+    private final Map<String, Considered> families = new ConcurrentHashMap<>();
+    private @Nullable Considered all;
+
+    synchronized Considered all(Catalogue catalogue) {
+      Considered made = all;
+      if (made == null) {
+        made =
+            new Considered(
+                catalogue.records().families().stream()
+                    .map(Family::key)
+                    .flatMap(family -> models(catalogue, family))
+                    .toList());
+        all = made;
+      }
+      return made;
+    }
   }
 }

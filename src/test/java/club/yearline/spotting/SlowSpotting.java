@@ -216,6 +216,15 @@ final class SlowSpotting {
         : seen.feature().exchange().chance() / values.size();
   }
 
+  /** Whether an airframe of the pair may have left the factory with the value. */
+  boolean mayBeBuilt(String pair, Seen seen) {
+    Position position = position(pair);
+    Set<String> values = values(seen.feature());
+    boolean belongs = model(position.variant()).timeline(seen.feature().key()).isPresent();
+    return values.contains(seen.value())
+        && (!belongs || built(answer(seen.feature(), position), seen.value(), values) > 0);
+  }
+
   private Position position(String pair) {
     String[] words = pair.split(" ");
     return Position.of(catalogue.variant(words[0]).orElseThrow(), Integer.parseInt(words[1]));

@@ -126,6 +126,33 @@ class SpottingLawsTest {
   }
 
   @Test
+  void joinsOnlyNeighbouringYearsAndLosesNone() {
+    Seeds.check(
+        SEEDS,
+        (records, dice) -> {
+          Case at = new Case(records, dice);
+          Ranking ranking = at.considered.rank(at.seen);
+          Spans spans = ranking.spans();
+          List<RankedSpan> all = spans.best(spans.size());
+          List<Share> years = all.stream().flatMap(s -> s.years().stream()).toList();
+          assertThat(years.stream().map(y -> y.pair().variant().key() + " " + y.pair().year()))
+              .containsExactlyInAnyOrderElementsOf(at.slow.prior().keySet());
+          for (RankedSpan span : all) {
+            assertThat(span.years()).hasSize(span.lastYear() - span.firstYear() + 1);
+            for (Share year : span.years()) {
+              String pair = year.pair().variant().key() + " " + year.pair().year();
+              assertThat(year.share()).isEqualTo(share(ranking, pair));
+              assertThat(span.exchanged())
+                  .containsExactlyElementsOf(
+                      ranking.seen().stream().filter(s -> !at.slow.mayBeBuilt(pair, s)).toList());
+            }
+          }
+          assertThat(spans.nothingFits())
+              .isEqualTo(!all.isEmpty() && all.stream().noneMatch(s -> s.exchanged().isEmpty()));
+        });
+  }
+
+  @Test
   void takesNoAccountOfTheOrderOfObservations() {
     Seeds.check(
         SEEDS,
