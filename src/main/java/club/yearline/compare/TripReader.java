@@ -29,7 +29,9 @@ final class TripReader {
   private static final Limits HECTOPASCALS = new Limits("870", "1085");
   private static final Limits INCHES = new Limits("25.7", "32");
 
-  /** Pascals of an inch of mercury, conventional: from memory, for NIST SP 811 was not at hand. */
+  /**
+   * Hectopascals of an inch of mercury, conventional: from memory, for NIST SP 811 was not at hand.
+   */
   private static final BigDecimal INCH_OF_MERCURY = new BigDecimal("33.86389");
 
   private static final BigDecimal MOST_INCHES = new BigDecimal("100");

@@ -56,7 +56,8 @@ class DifferencesPageTest extends ExpectedSlice {
     assertThat(page.select("main a").eachAttr("href"))
         .contains(
             "/expected?variant=la-2b&year=1965&rev=12",
-            "/differences?from=la-2b:1967&to=la-2b:1965&rev=12")
+            "/differences?from=la-2b:1967&to=la-2b:1965&rev=12",
+            "/compare?v=la-2b:1965&v=la-2b:1967&rev=12")
         .filteredOn(h -> h.startsWith("/"))
         .allMatch(h -> h.endsWith("rev=12"));
     assertThat(page.select("main script")).isEmpty();
