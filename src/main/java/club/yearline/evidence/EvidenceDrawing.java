@@ -35,7 +35,7 @@ final class EvidenceDrawing {
   private static final double CURVE_FOOT = 202;
   private static final double RECORD = 218;
 
-  private static final double COLUMN = 12;
+  private static final double COLUMN = 16;
   private static final double STEP = 11;
   private static final int MOST_LEVELS = 4;
   private static final int TICKS = 6;
@@ -57,6 +57,12 @@ final class EvidenceDrawing {
 
   static EvidenceChart of(String id, Weighed weighed, Phrases phrases) {
     return new EvidenceDrawing(weighed, phrases).draw(id);
+  }
+
+  /** How many airframes stand at the edge of the drawing, because they are further off. */
+  static int beyond(Weighed weighed) {
+    SerialScale scale = SerialScale.around(weighed.estimate().candidates(), LEFT, RIGHT);
+    return (int) weighed.airframes().stream().filter(a -> !scale.shows(a.band())).count();
   }
 
   private EvidenceChart draw(String id) {

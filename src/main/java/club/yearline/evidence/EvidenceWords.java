@@ -30,6 +30,9 @@ class EvidenceWords {
   /** The most airframes that a table lists; a page has to stay small. */
   private static final int MOST_ROWS = 200;
 
+  /** The logarithm of a factor that tells nothing. */
+  private static final double EITHER = Math.log(1.5);
+
   /** Beyond this a factor is only said to be so great. */
   private static final double GREATEST_FACTOR = 1e6;
 
@@ -98,7 +101,9 @@ class EvidenceWords {
     }
     double log = estimate.logBayesFactor().getAsDouble();
     return phrases.of(
-        log >= 0 ? "evidence.models.clean" : "evidence.models.window",
+        Math.abs(log) < EITHER
+            ? "evidence.models.either"
+            : log > 0 ? "evidence.models.clean" : "evidence.models.window",
         percent(estimate.cleanChance()),
         percent(estimate.windowChance()),
         factor(Math.exp(Math.abs(log))));
@@ -126,6 +131,7 @@ class EvidenceWords {
     Gathered gathered = weighed.gathered();
     add(notes, "evidence.left-out.both", gathered.leftOut(LeftOut.BOTH));
     add(notes, "evidence.left-out.neither", gathered.leftOut(LeftOut.NEITHER));
+    add(notes, "evidence.beyond", EvidenceDrawing.beyond(weighed));
     add(notes, "evidence.suspects", weighed.estimate().suspects().size());
     long hidden = weighed.airframes().stream().filter(a -> !a.named()).count();
     if (hidden > 0) {

@@ -22,6 +22,11 @@ record SerialScale(double first, double last, double left, double right) {
         right);
   }
 
+  /** Whether a range lies on the drawing. */
+  boolean shows(Bounds range) {
+    return range.last() >= first && range.first() <= last;
+  }
+
   double x(double ordinal) {
     double within = Math.min(Math.max(ordinal, first), last);
     return left + (within - first) / (last - first) * (right - left);

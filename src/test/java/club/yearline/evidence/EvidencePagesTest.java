@@ -91,6 +91,7 @@ class EvidencePagesTest {
     assertThat(plot.text())
         .contains("1 airframe contradicts where it stands")
         .contains("A cut-in at one serial: ")
+        .contains("airframes further off stand at the edge of the drawing")
         .contains("1 airframe does not count: its value was offered neither");
   }
 

@@ -21,7 +21,7 @@ class EveryPageTest extends DemoInBrowser {
       resources = "/browser/pages.csv",
       delimiterString = " | ",
       useHeadersInDisplayName = false,
-      numLinesToSkip = 2)
+      numLinesToSkip = 1)
   void isAccessibleFitsAPhoneAndIsLight(String state, String path, Browser browser) {
     browser.desktop().light().open(at(path));
     assertThat(browser.weight()).isBetween(2_000L, HEAVIEST);
