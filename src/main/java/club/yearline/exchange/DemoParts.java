@@ -58,7 +58,7 @@ final class DemoParts {
     Map<String, Part> parts = new TreeMap<>();
     for (Answer answer : catalogue.expected(position)) {
       Feature feature = answer.feature();
-      Optional<TrueCutIn> truth = truth(feature, position);
+      Optional<TrueCutIn> truth = truth(answer, position);
       Optional<String> made =
           truth
               .map(t -> t.made(serial(position), random.nextBoolean()))
@@ -97,19 +97,17 @@ final class DemoParts {
     return catalogue.isMandatory(retrofit) ? MUST_BE_RETROFITTED : RETROFITTED;
   }
 
-  private Optional<TrueCutIn> truth(Feature feature, Position position) {
+  private Optional<TrueCutIn> truth(Answer answer, Position position) {
     return truths.stream()
-        .filter(t -> t.feature().key().equals(feature.key()))
+        .filter(t -> t.feature().key().equals(answer.feature().key()))
         .filter(t -> t.variant().equals(position.variant().key()))
-        .filter(t -> answersFor(t, position))
+        .filter(t -> answersFor(t, answer))
         .findFirst();
   }
 
-  /** A later change of the same feature is not the truth's business. */
-  private boolean answersFor(TrueCutIn truth, Position position) {
-    return catalogue.expected(position).stream()
-        .filter(a -> a.feature().key().equals(truth.feature().key()))
-        .flatMap(a -> a.possible().stream())
+  /** An earlier or later change of the same feature is not the truth's business. */
+  private static boolean answersFor(TrueCutIn truth, Answer answer) {
+    return answer.possible().stream()
         .flatMap(p -> p.offering().stream())
         .map(Offered::value)
         .anyMatch(v -> v.equals(truth.old()) || v.equals(truth.fresh()));
