@@ -1,5 +1,6 @@
 package club.yearline.evidence;
 
+import club.yearline.accounts.Actor;
 import club.yearline.catalog.Links;
 import club.yearline.catalog.NamesPeople;
 import club.yearline.catalog.Reading;
@@ -45,12 +46,16 @@ class EvidencePages {
       @RequestParam(required = false) @Nullable String lo,
       @RequestParam(required = false) @Nullable String hi,
       Reading reading,
+      @Nullable Actor actor,
       HttpServletRequest request,
       Model model) {
     Change change =
         reading.catalogue().change(key).orElseThrow(() -> Refusal.notFound("unknown-change", key));
     Typed typed = new Typed(variant, series, lo, hi);
-    model.addAttribute("page", views.page(change, typed, Links.of(reading, request)));
+    // Visitors, and whoever reads a revision that others may cite, are told numbers only.
+    boolean named = actor != null && !reading.fixed();
+    model.addAttribute("named", named);
+    model.addAttribute("page", views.page(change, typed, Links.of(reading, request), named));
     model.addAttribute("today", LocalDate.now(ZoneOffset.UTC).toString());
     model.addAttribute("token", UUID.randomUUID());
     model.addAttribute(

@@ -41,13 +41,19 @@ class EvidenceViews {
     }
   }
 
-  EvidencePage page(Change change, Typed typed, Links links) {
+  /**
+   * The page.
+   *
+   * @param named whether airframes are named whose owners agreed
+   */
+  EvidencePage page(Change change, Typed typed, Links links, boolean named) {
     Catalogue catalogue = links.reading().catalogue();
     List<CutInQuestion> questions = Weighing.questions(catalogue, change);
     List<Plot> plots = new ArrayList<>();
     for (CutInQuestion question : questions) {
       long ofVariant = questions.stream().filter(q -> q.cutIn().equals(question.cutIn())).count();
-      plots.add(plot(catalogue, change, question, typed, "plot-" + plots.size(), ofVariant > 1));
+      plots.add(
+          plot(catalogue, change, question, typed, "plot-" + plots.size(), ofVariant > 1, named));
     }
     return new EvidencePage(change.title(), change.key(), links.change(change.key()), plots);
   }
@@ -58,7 +64,8 @@ class EvidenceViews {
       CutInQuestion question,
       Typed typed,
       String id,
-      boolean several) {
+      boolean several,
+      boolean named) {
     Variant variant = catalogue.variant(question.cutIn().variant()).orElseThrow();
     boolean asked = typed.isAbout(question);
     Asked bounds = Asked.of(question, asked ? typed.lo() : null, asked ? typed.hi() : null);
@@ -80,6 +87,7 @@ class EvidenceViews {
         faults,
         bounds.bounds() == null
             ? null
-            : words.findings(weighing.weigh(catalogue, change, question, bounds.bounds()), id));
+            : words.findings(
+                weighing.weigh(catalogue, change, question, bounds.bounds(), named), id));
   }
 }

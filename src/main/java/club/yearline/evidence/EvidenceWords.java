@@ -133,7 +133,7 @@ class EvidenceWords {
     add(notes, "evidence.left-out.neither", gathered.leftOut(LeftOut.NEITHER));
     add(notes, "evidence.beyond", EvidenceDrawing.beyond(weighed));
     add(notes, "evidence.suspects", weighed.estimate().suspects().size());
-    long hidden = weighed.airframes().stream().filter(a -> !a.named()).count();
+    long hidden = weighed.airframes().stream().filter(a -> !a.agreed()).count();
     if (hidden > 0) {
       notes.add(phrases.count("evidence.hidden", hidden, Bands.SIZE));
     }

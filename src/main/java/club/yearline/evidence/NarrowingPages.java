@@ -82,7 +82,7 @@ class NarrowingPages {
     if (bounds == null) {
       throw Refusal.unprocessable("bounds-unreadable", lo, hi);
     }
-    return weighing.weigh(reading.catalogue(), change, question, bounds);
+    return weighing.weigh(reading.catalogue(), change, question, bounds, false);
   }
 
   private Narrowing narrowing(Weighed weighed) {

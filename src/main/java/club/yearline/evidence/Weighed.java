@@ -37,7 +37,8 @@ record Weighed(
    * @param airframe what tells it apart in the estimate
    * @param serial where it truly stands; never to be shown unless {@code named}
    * @param band where it may be said to stand: the serial alone where it is named
-   * @param named whether its owner agreed that its serial is shown
+   * @param agreed whether its owner agreed that its serial is shown
+   * @param named whether its serial is shown here
    * @param isNew whether it showed the new value
    * @param on the day
    */
@@ -46,6 +47,7 @@ record Weighed(
       String airframe,
       Serial serial,
       Bounds band,
+      boolean agreed,
       boolean named,
       boolean isNew,
       LocalDate on) {}

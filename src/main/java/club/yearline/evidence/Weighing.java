@@ -51,8 +51,13 @@ class Weighing {
         .toList();
   }
 
-  /** Weighs one cut-in. */
-  Weighed weigh(Catalogue catalogue, Change change, CutInQuestion question, Bounds bounds) {
+  /**
+   * Weighs one cut-in.
+   *
+   * @param named whether airframes are named whose owners agreed; else nobody is
+   */
+  Weighed weigh(
+      Catalogue catalogue, Change change, CutInQuestion question, Bounds bounds, boolean named) {
     String variant = question.cutIn().variant();
     VariantModel model = catalogue.model(variant).orElseThrow();
     Bands bands = Bands.of(model, question.series());
@@ -63,7 +68,7 @@ class Weighing {
         change,
         model.variant(),
         question,
-        counted(seen, gathered, bands),
+        counted(seen, gathered, bands, named),
         gathered,
         Estimate.of(bounds, gathered.counted()));
   }
@@ -78,7 +83,8 @@ class Weighing {
     return new Observed(name(sighting), sighting.series(), serial, shows, sighting.on());
   }
 
-  private static List<Stood> counted(List<Sighting> seen, Gathered gathered, Bands bands) {
+  private static List<Stood> counted(
+      List<Sighting> seen, Gathered gathered, Bands bands, boolean named) {
     Set<String> all = new HashSet<>();
     gathered.counted().forEach(s -> all.add(s.airframe()));
     Set<String> young =
@@ -88,18 +94,20 @@ class Weighing {
             .collect(Collectors.toSet());
     return seen.stream()
         .filter(s -> all.contains(name(s)))
-        .map(s -> stood(s, young.contains(name(s)), bands))
+        .map(s -> stood(s, young.contains(name(s)), bands, named))
         .toList();
   }
 
-  private static Stood stood(Sighting sighting, boolean isNew, Bands bands) {
+  private static Stood stood(Sighting sighting, boolean isNew, Bands bands, boolean named) {
     long ordinal = sighting.serial().ordinal();
+    boolean shown = named && sighting.serialShown();
     return new Stood(
         sighting.observation(),
         name(sighting),
         sighting.serial(),
-        sighting.serialShown() ? new Bounds(ordinal, ordinal) : bands.around(ordinal),
+        shown ? new Bounds(ordinal, ordinal) : bands.around(ordinal),
         sighting.serialShown(),
+        shown,
         isNew,
         sighting.on());
   }

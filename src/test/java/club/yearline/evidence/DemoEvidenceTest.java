@@ -152,7 +152,7 @@ class DemoEvidenceTest {
             .findFirst()
             .orElseThrow();
     Bounds recorded = new Bounds(question.lowest().orElseThrow(), question.highest().orElseThrow());
-    return weighing.weigh(catalogue, change, question, recorded);
+    return weighing.weigh(catalogue, change, question, recorded, false);
   }
 
   private static long ordinal(Weighed weighed, String serial) {

@@ -98,7 +98,7 @@ class EvidencePagesTest {
   @Test
   void theDrawingHasATableOfTheSameContent() throws Exception {
     looked();
-    Document page = page(get(EVIDENCE));
+    Document page = page(get(EVIDENCE).with(SignedIn.as(Role.MEMBER)));
     Element drawing = page.selectFirst("figure.evidence-plot svg[role=img]");
     assertThat(drawing.select("path.is-old, path.is-new, path.is-old-coarse")).hasSize(3);
     assertThat(drawing.select("g.ring circle")).hasSize(1);
@@ -108,6 +108,20 @@ class EvidencePagesTest {
     List<String> rows = page.select("section.evidence tbody tr").eachText();
     assertThat(rows).hasSize(18);
     assertThat(rows).anyMatch(r -> r.startsWith("LT-0690 new") && r.contains("exchanged part"));
+  }
+
+  @Test
+  void visitorsAndThoseWhoReadARevisionAreToldNumbersOnly() throws Exception {
+    looked();
+    for (Document page :
+        List.of(
+            page(get(EVIDENCE)), page(get(EVIDENCE + "?rev=1").with(SignedIn.as(Role.MEMBER))))) {
+      List<String> rows = page.select("section.evidence tbody th").eachText();
+      assertThat(rows).hasSize(18).allMatch(r -> r.startsWith("one of LT-"));
+      assertThat(page.select("path.is-old, path.is-new")).hasSize(2);
+      assertThat(page.select("section.evidence tbody").text()).doesNotContain("2026-");
+      assertThat(page.text()).contains("each airframe is only told to be one of about ten");
+    }
   }
 
   @Test
