@@ -29,7 +29,9 @@ final class Routes {
 
   /** Static files: no account ever matters. */
   static final RequestMatcher FILES =
-      any(reading("/css/**", "/js/**", "/webjars/**", "/favicon.svg", "/robots.txt"));
+      any(
+          reading(
+              "/css/**", "/js/**", "/webjars/**", "/favicon*.svg", "/robots.txt", "/worker.js"));
 
   /** Questions of programs too long for an address; they change nothing. */
   static final RequestMatcher API_QUESTIONS =
@@ -66,6 +68,7 @@ final class Routes {
   private static final List<Route> TABLE =
       List.of(
           new Route(any(all("/sign-in/**", "/join/**", "/reset/**", "/set-up/**")), Need.NOTHING),
+          new Route(any(all("/inspect/saved/**", "/inspect/token")), Need.MEMBER),
           new Route(PAGES, Need.READING),
           new Route(API, Need.READING),
           // Becomes the address that answers; stores nothing.

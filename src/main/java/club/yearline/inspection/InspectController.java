@@ -9,8 +9,7 @@ import club.yearline.expected.VariantMenu;
 import club.yearline.web.Phrases;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +18,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.util.UriUtils;
 
 /** The page "does this one match its papers": the claim, the walk-around list, the findings. */
 @Controller
@@ -27,10 +27,12 @@ class InspectController {
   private static final String PAGE = "inspection/inspect";
 
   private final Inspecting inspecting;
+  private final SavedInspections saved;
   private final Phrases phrases;
 
-  InspectController(Inspecting inspecting, Phrases phrases) {
+  InspectController(Inspecting inspecting, SavedInspections saved, Phrases phrases) {
     this.inspecting = inspecting;
+    this.saved = saved;
     this.phrases = phrases;
   }
 
@@ -43,6 +45,7 @@ class InspectController {
       Model model) {
     Inspecting.Outcome outcome = inspecting.of(reading, request);
     claimForm(outcome, model);
+    saving(actor, outcome, model);
     if (outcome.made() == null) {
       Trouble trouble = outcome.trouble();
       model.addAttribute("title", phrases.of("inspect.title"));
@@ -54,7 +57,6 @@ class InspectController {
       response.setStatus(HttpStatus.BAD_REQUEST.value());
     }
     answer(outcome, outcome.made(), model);
-    saving(actor, model);
     model.addAttribute("title", phrases.of("inspect.of", outcome.made().report().heading()));
     model.addAttribute(
         "stamps", inspecting.plate(outcome.addresses()).stamps(outcome.made().found()));
@@ -115,9 +117,26 @@ class InspectController {
     model.addAttribute("letterHref", addresses.of("report.pdf", claim) + "&paper=letter");
   }
 
-  private static void saving(@Nullable Actor actor, Model model) {
+  /** A member saves by the page's own number, so that a form sent twice is saved once. */
+  private void saving(@Nullable Actor actor, Inspecting.Outcome outcome, Model model) {
+    String root = outcome.addresses().links().root();
+    Inspecting.Made made = outcome.made();
+    String page = made == null ? "/inspect" : outcome.addresses().page(made.inspection().claim());
     model.addAttribute("member", actor != null);
-    model.addAttribute("inspectionId", UUID.randomUUID());
-    model.addAttribute("today", LocalDate.now(ZoneOffset.UTC));
+    model.addAttribute("saveHref", root + "/inspect/saved/" + UUID.randomUUID());
+    model.addAttribute(
+        "signInHref", root + "/sign-in?to=" + UriUtils.encode(page, StandardCharsets.UTF_8));
+    if (actor != null && made == null) {
+      model.addAttribute("mine", saved.of(actor).stream().map(s -> mine(root, s)).toList());
+    }
+  }
+
+  /** A saved inspection in a list. */
+  public record Mine(String text, String href) {}
+
+  private Mine mine(String root, SavedInspection known) {
+    String what = known.serial() == null ? known.variant() + " " + known.year() : known.serial();
+    return new Mine(
+        phrases.of("inspect.mine.line", what, known.on()), root + "/inspect/saved/" + known.id());
   }
 }

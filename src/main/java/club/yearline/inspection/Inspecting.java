@@ -56,9 +56,13 @@ class Inspecting {
   record Made(Located.Found found, List<Answer> expected, Inspection inspection, Report report) {}
 
   Outcome of(Reading reading, HttpServletRequest request) {
-    Catalogue catalogue = reading.catalogue();
-    Sent sent = Sent.read(catalogue, request.getParameterMap());
-    Addresses addresses = new Addresses(Links.of(reading, request), sent.seen());
+    return of(Links.of(reading, request), request.getParameterMap());
+  }
+
+  Outcome of(Links links, Map<String, String[]> parameters) {
+    Catalogue catalogue = links.reading().catalogue();
+    Sent sent = Sent.read(catalogue, parameters);
+    Addresses addresses = new Addresses(links, sent.seen());
     if (sent.asked().isFresh()) {
       return new Outcome(sent, addresses, null, null);
     }

@@ -55,6 +55,7 @@ class InspectPageTest {
 
   @Autowired private MockMvcTester web;
   @MockitoBean private Snapshots snapshots;
+  @MockitoBean private SavedInspections saved;
 
   @BeforeEach
   void publish() {

@@ -59,6 +59,7 @@ public final class Browser implements AutoCloseable {
     driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(180));
     desktop();
     light();
+    workers(false);
   }
 
   /** Selenium's driver. */
@@ -125,6 +126,16 @@ public final class Browser implements AutoCloseable {
   /** The reader prefers a dark page. */
   public Browser dark() {
     return scheme("dark");
+  }
+
+  /**
+   * Lets service workers answer for this tab's pages, or not. They do not unless a test asks: what
+   * has passed through one is reported with its size before compression.
+   */
+  public Browser workers(boolean on) {
+    tell("Network.enable", Map.of());
+    tell("Network.setBypassServiceWorker", Map.of("bypass", !on));
+    return this;
   }
 
   /** Switches scripts off or on, from the next page on. */
