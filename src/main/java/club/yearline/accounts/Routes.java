@@ -69,6 +69,13 @@ final class Routes {
       List.of(
           new Route(any(all("/sign-in/**", "/join/**", "/reset/**", "/set-up/**")), Need.NOTHING),
           new Route(any(all("/inspect/saved/**", "/inspect/token")), Need.MEMBER),
+          // The link is the key: it opens one quiz, until a day.
+          new Route(
+              any(
+                  reading(
+                      "/ground-school/quiz/class/{token}",
+                      "/ground-school/quiz/class/{token}/pictures/{sha256}")),
+              Need.NOTHING),
           new Route(PAGES, Need.READING),
           new Route(API, Need.READING),
           // Becomes the address that answers; stores nothing.
@@ -86,6 +93,7 @@ final class Routes {
           new Route(
               any(
                   all(
+                      "/ground-school/quiz/links/**",
                       "/corrections/**",
                       "/inbox/**",
                       "/watching/**",

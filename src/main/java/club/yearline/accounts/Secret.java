@@ -8,7 +8,7 @@ import java.util.Base64;
 import java.util.HexFormat;
 
 /** Long random texts for links and cookies, and what is stored of them. */
-final class Secret {
+public final class Secret {
 
   /** 256 bits: nobody guesses one, so a quick hash guards it. */
   private static final int BYTES = 32;
@@ -18,7 +18,7 @@ final class Secret {
   private Secret() {}
 
   /** A new secret, fit for an address. */
-  static String fresh() {
+  public static String fresh() {
     return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes(BYTES));
   }
 
@@ -29,7 +29,7 @@ final class Secret {
   }
 
   /** What is stored of a secret, and what is looked for. */
-  static String hash(String secret) {
+  public static String hash(String secret) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       return HexFormat.of().formatHex(digest.digest(secret.getBytes(StandardCharsets.UTF_8)));

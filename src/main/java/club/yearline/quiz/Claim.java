@@ -31,7 +31,7 @@ sealed interface Claim {
   /** The things came new in this order, each in a later year than the one before. */
   record InOrder(List<Arrival> arrivals) implements Claim {
 
-    InOrder {
+    public InOrder {
       arrivals = List.copyOf(arrivals);
     }
 
@@ -47,7 +47,7 @@ sealed interface Claim {
   /** All places but one have the same value, and that one has another. */
   record Odd(Feature feature, List<Position> places, int odd) implements Claim {
 
-    Odd {
+    public Odd {
       places = List.copyOf(places);
     }
 

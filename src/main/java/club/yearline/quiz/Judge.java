@@ -3,6 +3,7 @@ package club.yearline.quiz;
 import club.yearline.effectivity.Catalogue;
 import club.yearline.effectivity.Feature;
 import club.yearline.effectivity.Position;
+import club.yearline.effectivity.Series;
 import club.yearline.effectivity.VariantModel;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -22,7 +23,8 @@ final class Judge {
 
   /** What is known of a feature at a position. */
   Fact fact(Position at, Feature feature) {
-    String place = at.serialText() == null ? "" : at.series().key() + " " + at.serialText();
+    Series series = at.series();
+    String place = series == null ? "" : series.key() + " " + at.serialText();
     String key = at.variant().key() + "|" + at.year() + "|" + place + "|" + feature.key();
     return facts.computeIfAbsent(key, k -> ask(at, feature));
   }

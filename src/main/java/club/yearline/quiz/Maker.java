@@ -1,5 +1,6 @@
 package club.yearline.quiz;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Makes questions of one kind. */
@@ -18,5 +19,14 @@ interface Maker {
       case SERIAL -> new OfSerial(ground, draws);
       case TRUE_OR_DOUBTFUL -> new TrueOrDoubtful(ground, draws);
     };
+  }
+
+  /** Transitions are rare, and shall not be in a quiz: every third subject is one. */
+  static List<Subject> mingled(List<Subject> settled, List<Subject> transitions) {
+    List<Subject> all = new ArrayList<>(settled);
+    for (int i = 0; i < transitions.size(); i++) {
+      all.add(Math.min(all.size(), 2 + 3 * i), transitions.get(i));
+    }
+    return all;
   }
 }

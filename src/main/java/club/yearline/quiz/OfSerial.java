@@ -28,18 +28,25 @@ final class OfSerial implements Maker {
 
   @Override
   public List<Subject> subjects() {
-    List<Subject> subjects = new ArrayList<>();
+    List<Subject> settled = new ArrayList<>();
+    List<Subject> mixed = new ArrayList<>();
     for (VariantModel model : ground.models()) {
       List<Timeline> timelines = ground.timelines(model);
       for (SerialBlock block : model.blocks()) {
         for (Timeline timeline : timelines) {
           Feature feature = timeline.feature();
-          boolean mixes = mixes(model, feature);
-          subjects.add(new Subject(feature.key(), () -> question(block, feature, mixes)));
+          Subject subject = new Subject(feature.key(), () -> question(block, model, feature));
+          (mixes(block, model, feature) ? mixed : settled).add(subject);
         }
       }
     }
-    return draws.shuffled(subjects);
+    return Maker.mingled(draws.shuffled(settled), draws.shuffled(mixed));
+  }
+
+  private boolean mixes(SerialBlock block, VariantModel model, Feature feature) {
+    Integer year = block.year();
+    return year != null
+        && ground.judge().fact(Position.of(model.variant(), year), feature).isTransition();
   }
 
   /** Whether a transition is a plausible answer: the variant has one of the feature. */
@@ -48,8 +55,8 @@ final class OfSerial implements Maker {
         .anyMatch(y -> ground.judge().fact(y, feature).isTransition());
   }
 
-  private Optional<QuizQuestion> question(SerialBlock block, Feature feature, boolean mixes) {
-    return drawn(block).flatMap(at -> question(at, feature, mixes));
+  private Optional<QuizQuestion> question(SerialBlock block, VariantModel model, Feature feature) {
+    return drawn(block).flatMap(at -> question(at, feature, mixes(model, feature)));
   }
 
   private Optional<QuizQuestion> question(Position at, Feature feature, boolean mixes) {

@@ -9,6 +9,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -66,8 +67,16 @@ record Quiz(List<QuizQuestion> questions) {
     }
 
     private Optional<QuizQuestion> next(Kind kind) {
-      Optional<QuizQuestion> made = first(fresh.get(kind), again.get(kind));
-      return made.isPresent() ? made : first(again.get(kind), null);
+      Optional<QuizQuestion> made = first(fresh(kind), again(kind));
+      return made.isPresent() ? made : first(again(kind), null);
+    }
+
+    private Deque<Subject> fresh(Kind kind) {
+      return Objects.requireNonNull(fresh.get(kind));
+    }
+
+    private Deque<Subject> again(Kind kind) {
+      return Objects.requireNonNull(again.get(kind));
     }
 
     private Optional<QuizQuestion> first(Deque<Subject> from, @Nullable Deque<Subject> putOff) {

@@ -19,7 +19,6 @@ final class TrueOrDoubtful implements Maker {
     this.draws = draws;
   }
 
-  /** Transitions are rare, and shall not be: every third one is tried about is one. */
   @Override
   public List<Subject> subjects() {
     List<Subject> settled = new ArrayList<>();
@@ -36,15 +35,7 @@ final class TrueOrDoubtful implements Maker {
         }
       }
     }
-    return interleaved(draws.shuffled(settled), draws.shuffled(mixed));
-  }
-
-  private static List<Subject> interleaved(List<Subject> settled, List<Subject> mixed) {
-    List<Subject> all = new ArrayList<>(settled);
-    for (int i = 0; i < mixed.size(); i++) {
-      all.add(Math.min(all.size(), 2 + 3 * i), mixed.get(i));
-    }
-    return all;
+    return Maker.mingled(draws.shuffled(settled), draws.shuffled(mixed));
   }
 
   private Optional<QuizQuestion> question(Position at, Feature feature, Fact fact) {
