@@ -13,11 +13,12 @@ import java.util.Map;
  * @param size squares along a side, with the quiet zone
  * @param path the dark squares, as the path of an SVG drawing
  */
-record QrCode(int size, String path) {
+public record QrCode(int size, String path) {
 
   private static final int QUIET = 4;
 
-  static QrCode of(String text) {
+  /** The code of a text. */
+  public static QrCode of(String text) {
     try {
       BitMatrix squares =
           new QRCodeWriter()

@@ -68,7 +68,9 @@ final class Routes {
   private static final List<Route> TABLE =
       List.of(
           new Route(any(all("/sign-in/**", "/join/**", "/reset/**", "/set-up/**")), Need.NOTHING),
-          new Route(any(all("/inspect/saved/**", "/inspect/token")), Need.MEMBER),
+          new Route(
+              any(all("/inspect/saved/**", "/inspect/token", "/ground-school/saved/**")),
+              Need.MEMBER),
           // The link is the key: it opens one quiz, until a day.
           new Route(
               any(

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param rows the variants
  * @param key what the patterns and letters mean; empty for figures
  */
-record FeatureChart(
+public record FeatureChart(
     String title,
     String description,
     double width,
@@ -59,5 +59,5 @@ record FeatureChart(
   record Tag(Frame ground, double x, double y, String text) {}
 
   /** What a pattern and a letter stand for. */
-  record Meaning(String fill, String letter, String label) {}
+  public record Meaning(String fill, String letter, String label) {}
 }
