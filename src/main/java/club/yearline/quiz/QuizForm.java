@@ -22,6 +22,12 @@ import java.util.TreeMap;
 public record QuizForm(
     String family, String name, List<Box> variants, List<Group> chapters, List<Box> kinds) {
 
+  /** Whether chapters or features are ticked. */
+  public boolean narrowed() {
+    return chapters.stream()
+        .anyMatch(g -> g.chapter().ticked() || g.features().stream().anyMatch(Box::ticked));
+  }
+
   /** Something to tick. */
   public record Box(String key, String name, boolean ticked) {}
 

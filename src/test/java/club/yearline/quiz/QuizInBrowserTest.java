@@ -30,7 +30,6 @@ class QuizInBrowserTest extends DemoInBrowser {
     browser = given;
     WebDriver page =
         browser.phone().light().scripts(false).open(at("/ground-school/quiz")).driver();
-    page.findElement(By.linkText("LA-2 Turnstone"));
     browser.open(at("/ground-school/quiz?family=turnstone"));
     page.findElement(By.id("kind-serial")).click();
     page.findElement(By.id("kind-which-year")).click();
