@@ -1,0 +1,11 @@
+package club.yearline.inspection;
+
+import club.yearline.testing.Database;
+
+class SavedInspectionsOnPostgresTests extends SavedInspectionsContract {
+
+  @Override
+  Database freshDatabase() {
+    return Database.postgres();
+  }
+}
