@@ -24,11 +24,16 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
-/** A class takes a quiz by its link, from making the link to its end. */
+/**
+ * A class takes a quiz by its link, from making the link to its end. On a database of its own: what
+ * is published here would be there for tests that count rows.
+ */
 @WholeApplication
+@TestPropertySource(properties = "quiz.database=own")
 class ClassLinksTest {
 
   private static final String CHOICE = "family=turnstone&count=3&number=8&rev=1";
