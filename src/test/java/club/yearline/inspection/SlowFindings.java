@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Findings word by word from the definition. A year is asked serial by serial: every plain and
@@ -36,7 +37,9 @@ final class SlowFindings {
 
   private final Catalogue catalogue;
   private final Records records;
+  private @Nullable SlowFindings withoutRetrofits;
   private final Map<String, List<Set<List<Offered>>>> answers = new TreeMap<>();
+  private final Map<String, List<Position>> concerned = new TreeMap<>();
 
   SlowFindings(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -114,12 +117,15 @@ final class SlowFindings {
   }
 
   private Match matchWithoutRetrofits(Position there, Seen seen) {
-    return new SlowFindings(
-            Catalogue.of(
-                Records.of(
-                    records.entries().stream().filter(e -> !(e instanceof Retrofit)).toList(),
-                    records.pictures())))
-        .match(there, seen);
+    if (withoutRetrofits == null) {
+      withoutRetrofits =
+          new SlowFindings(
+              Catalogue.of(
+                  Records.of(
+                      records.entries().stream().filter(e -> !(e instanceof Retrofit)).toList(),
+                      records.pictures())));
+    }
+    return withoutRetrofits.match(there, seen);
   }
 
   private Stream<Retrofit> recorded(Position position, Seen seen) {
@@ -140,7 +146,8 @@ final class SlowFindings {
         position + " " + feature,
         k -> {
           List<Set<List<Offered>>> each = new ArrayList<>();
-          for (Position one : serials(position)) {
+          for (Position one :
+              concerned.computeIfAbsent(position.toString(), p -> serials(position))) {
             catalogue.expected(one).stream()
                 .filter(a -> a.feature().key().equals(feature))
                 .forEach(a -> each.add(offerings(a)));
