@@ -29,6 +29,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -40,6 +41,7 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
  * fields is tested beside its pages.
  */
 @WholeApplication
+@TestPropertySource(properties = "start.of=every-form") // rows are counted: nobody else may add any
 class EveryFormTest {
 
   private static final Path TABLE = Path.of("src", "test", "resources", "authorization.txt");
