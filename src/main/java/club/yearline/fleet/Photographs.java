@@ -2,6 +2,7 @@ package club.yearline.fleet;
 
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -28,4 +29,14 @@ interface Photographs extends Repository<Photograph, Long> {
       where o.id = p.observationId and o.airframeId = :airframe order by p.id
       """)
   List<PhotographLine> list(long airframe);
+
+  /** Photographs of an airframe's observations whose form's token is like a pattern. */
+  @Query(
+      """
+      select new club.yearline.fleet.PhotographOf(o.featureKey, p.sha256, p.bytes)
+      from Photograph p, Observation o
+      where o.id = p.observationId and o.airframeId = :airframe and o.formToken like :tokens
+      order by p.id
+      """)
+  List<PhotographOf> ofTokens(long airframe, String tokens, Limit limit);
 }

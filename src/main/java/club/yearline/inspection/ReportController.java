@@ -2,13 +2,8 @@ package club.yearline.inspection;
 
 import club.yearline.catalog.Reading;
 import club.yearline.print.Paper;
-import club.yearline.web.Phrases;
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -17,7 +12,6 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.util.UriComponentsBuilder;
 
 /** An inspection on paper: as a page to print, and as PDF. */
 @Controller
@@ -25,12 +19,12 @@ class ReportController {
 
   private final Inspecting inspecting;
   private final ReportPaper paper;
-  private final Phrases phrases;
+  private final ReportWords words;
 
-  ReportController(Inspecting inspecting, ReportPaper paper, Phrases phrases) {
+  ReportController(Inspecting inspecting, ReportPaper paper, ReportWords words) {
     this.inspecting = inspecting;
     this.paper = paper;
-    this.phrases = phrases;
+    this.words = words;
   }
 
   @GetMapping("/inspect/report")
@@ -40,7 +34,7 @@ class ReportController {
     if (made == null) {
       return again(reading, request);
     }
-    model.addAllAttributes(words(outcome, made, request));
+    model.addAllAttributes(words.of(outcome, made, request));
     model.addAttribute("rev", reading.asked());
     model.addAttribute("backHref", outcome.addresses().page(made.inspection().claim()));
     model.addAttribute("pdfHref", outcome.addresses().of("report.pdf", made.inspection().claim()));
@@ -57,7 +51,12 @@ class ReportController {
     if (made == null) {
       return again(reading, request);
     }
-    byte[] bytes = paper.pdf(words(outcome, made, request), List.of(), Paper.of(sheet));
+    byte[] bytes = paper.pdf(words.of(outcome, made, request), List.of(), Paper.of(sheet));
+    return file(bytes);
+  }
+
+  /** A PDF, to be looked at in the browser. */
+  static ResponseEntity<byte[]> file(byte[] bytes) {
     return ResponseEntity.ok()
         .contentType(MediaType.APPLICATION_PDF)
         .header(
@@ -70,30 +69,5 @@ class ReportController {
   private static String again(Reading reading, HttpServletRequest request) {
     String query = request.getQueryString();
     return "redirect:/inspect" + (query == null ? "" : "?" + query);
-  }
-
-  private Map<String, Object> words(
-      Inspecting.Outcome outcome, Inspecting.Made made, HttpServletRequest request) {
-    int revision = outcome.addresses().links().reading().revision();
-    String title = phrases.of("inspect.report.of", made.report().heading());
-    return Map.of(
-        "report", made.report(),
-        "title", title,
-        "revision", revision,
-        "made", phrases.of("inspect.report.made", LocalDate.now(ZoneOffset.UTC), revision),
-        "foot", phrases.of("inspect.report.sheet", made.report().heading(), revision),
-        "address", address(outcome, made, request, revision));
-  }
-
-  /** The address of this inspection for ever, to be read from paper. */
-  private static String address(
-      Inspecting.Outcome outcome, Inspecting.Made made, HttpServletRequest request, int revision) {
-    String page = outcome.addresses().page(made.inspection().claim());
-    return UriComponentsBuilder.fromUriString(request.getRequestURL().toString())
-        .replacePath(null)
-        .build()
-        .toUriString()
-        .concat(Objects.requireNonNull(page))
-        .concat(page.contains("rev=") ? "" : "&rev=" + revision);
   }
 }

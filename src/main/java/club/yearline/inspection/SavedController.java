@@ -30,6 +30,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.multipart.MultipartHttpServletRequest;
+import org.springframework.web.util.WebUtils;
 
 /** Inspections that a member saves, reopens and holds against the catalogue of today. */
 @Controller
@@ -110,21 +111,14 @@ class SavedController {
         "nowHref", after.addresses().to(known.variant(), known.year(), known.serial()));
     model.addAttribute(
         "thenHref", before.addresses().to(known.variant(), known.year(), known.serial()));
+    model.addAttribute(
+        "pdfHref", request.getContextPath() + "/inspect/saved/" + id + "/report.pdf");
     return "inspection/saved";
   }
 
   private Inspecting.Outcome again(
       SavedInspection known, Reading reading, HttpServletRequest request) {
-    Map<String, String[]> parameters = new HashMap<>();
-    parameters.put("variant", new String[] {known.variant()});
-    if (known.year() != null) {
-      parameters.put("year", new String[] {known.year().toString()});
-    }
-    if (known.serial() != null) {
-      parameters.put("serial", new String[] {known.serial()});
-    }
-    parameters.put("o", known.seen().toArray(String[]::new));
-    return inspecting.of(Links.of(reading, request), parameters);
+    return inspecting.of(Links.of(reading, request), known.parameters());
   }
 
   /** What the catalogue says otherwise today, in words. */
@@ -176,7 +170,9 @@ class SavedController {
   /** A browser sends a nameless, empty file where none was chosen. */
   private static Map<String, List<MultipartFile>> photographs(HttpServletRequest request) {
     Map<String, List<MultipartFile>> photographs = new HashMap<>();
-    if (request instanceof MultipartHttpServletRequest parts) {
+    MultipartHttpServletRequest parts =
+        WebUtils.getNativeRequest(request, MultipartHttpServletRequest.class);
+    if (parts != null) {
       MultiValueMap<String, MultipartFile> files = parts.getMultiFileMap();
       files.forEach(
           (name, all) -> {

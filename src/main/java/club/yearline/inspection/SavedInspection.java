@@ -1,7 +1,9 @@
 package club.yearline.inspection;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -25,4 +27,19 @@ record SavedInspection(
     @Nullable Integer year,
     @Nullable String serial,
     List<String> seen,
-    LocalDate on) {}
+    LocalDate on) {
+
+  /** The same as a form sends it. */
+  Map<String, String[]> parameters() {
+    Map<String, String[]> parameters = new HashMap<>();
+    parameters.put("variant", new String[] {variant});
+    if (year != null) {
+      parameters.put("year", new String[] {year.toString()});
+    }
+    if (serial != null) {
+      parameters.put("serial", new String[] {serial});
+    }
+    parameters.put("o", seen.toArray(String[]::new));
+    return parameters;
+  }
+}

@@ -43,6 +43,7 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
   FindingWords.class,
   Inspecting.class,
   ReportPaper.class,
+  ReportWords.class,
   PdfMaker.class,
   InspectionSection.class
 })
