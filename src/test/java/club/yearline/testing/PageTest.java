@@ -1,6 +1,7 @@
 package club.yearline.testing;
 
 import club.yearline.accounts.SecurityConfiguration;
+import club.yearline.web.Phrases;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
@@ -18,5 +19,5 @@ import org.springframework.context.annotation.Import;
 @Retention(RetentionPolicy.RUNTIME)
 @WebMvcTest(
     excludeFilters = @Filter(type = FilterType.REGEX, pattern = "club\\.yearline\\.(?!web\\.).*"))
-@Import(SecurityConfiguration.class)
+@Import({SecurityConfiguration.class, Phrases.class})
 public @interface PageTest {}
