@@ -19,12 +19,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
 /** Joining, roles and closing, as rendered pages. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=people") // its keeper is the only one
 class PeoplePagesTest {
 
   private static final String SCRIPT = "<script>alert('x')</script>";

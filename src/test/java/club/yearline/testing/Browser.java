@@ -73,6 +73,12 @@ public final class Browser implements AutoCloseable {
     return this;
   }
 
+  /** Is nobody again: the browser is shared, and whoever sat at it before may be signed in. */
+  public Browser leave() {
+    tell("Network.clearBrowserCookies", Map.of());
+    return this;
+  }
+
   /** Clicks what leads to another page, and waits until that page is there to its end. */
   public Browser press(String selector) {
     return press(By.cssSelector(selector));

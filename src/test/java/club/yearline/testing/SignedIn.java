@@ -51,7 +51,7 @@ public final class SignedIn {
 
   /** Signs a person in by the form; the person must come from {@link #person} with a name. */
   public static void in(Browser browser, String base, Actor actor) {
-    browser.open(base + "/sign-in");
+    browser.leave().open(base + "/sign-in");
     browser.driver().findElement(By.id("email")).sendKeys(ActingAs.email(actor.name()));
     browser.driver().findElement(By.id("password")).sendKeys(PASSWORD);
     browser.press("main button[type=submit]");
