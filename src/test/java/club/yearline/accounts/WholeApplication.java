@@ -12,7 +12,11 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.context.support.TestPropertySourceUtils;
 
-/** The whole application on an empty embedded database, without the demo. */
+/**
+ * The whole application on an empty embedded database, without the demo. Classes share one; whoever
+ * publishes, counts rows or needs the only keeper gets an own one by any property of its own:
+ * {@code @TestPropertySource(properties = "start.of=…")}.
+ */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(properties = "yearline.demo=false")

@@ -31,12 +31,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 /** The pages about corrections, on the whole application: what people type, right and wrong. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=correction-pages")
 class CorrectionPagesTest {
 
   private static final String SCRIPT = "<script>alert('x')</script>";

@@ -30,10 +30,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 
 /** The history of an entry over corrections that were really approved. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=entry-history")
 class EntryHistoryTest {
 
   private static final EntryRef ROTARY = new EntryRef(EntryKind.CHANGE, "door-latch-rotary");

@@ -19,9 +19,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.context.TestPropertySource;
 
 /** Registering airframes, and what hostile or hasty people get. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=register")
 class RegisteringTest extends RegisterDesk {
 
   private static final String SCRIPT = "<script>alert(1)</script>";

@@ -19,11 +19,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockMultipartFile;
+import org.springframework.test.context.TestPropertySource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What is recorded of airframes, compared, taken along and deleted. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=register")
 class SeenOnAirframesTest extends RegisterDesk {
 
   // What was seen

@@ -14,9 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.context.TestPropertySource;
 
 /** Who sees and changes airframes, and who finds them. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=register")
 class WhoSeesAirframesTest extends RegisterDesk {
 
   // Who sees what

@@ -27,11 +27,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
 
 /** Kept hand-outs, with what changed since they were kept. */
 @WholeApplication
+@TestPropertySource(properties = "start.of=saved-hand-outs")
 class SavedHandoutsTest {
 
   @Autowired MockMvc mvc;
