@@ -5,7 +5,6 @@ import club.yearline.web.Phrases;
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.Duration;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -70,9 +69,7 @@ class JoinController {
       return PAGE;
     }
     ClientAddress from = ClientAddress.of(request);
-    if (!throttle.allows("join", from.network(), AN_HOUR, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require("join", from.network(), AN_HOUR);
     requests.add(name.strip(), address, note.strip());
     log.add(Kind.JOIN_ASKED, null, from);
     return "redirect:/join?asked=true";

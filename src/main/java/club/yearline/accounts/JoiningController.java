@@ -5,7 +5,6 @@ import club.yearline.web.Phrases;
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -109,9 +108,7 @@ class JoiningController {
 
   private void invite(
       Actor actor, @Nullable EmailAddress address, HttpServletRequest request, Model model) {
-    if (!throttle.allows("invite", actor.id(), INVITATIONS_AN_HOUR, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require("invite", actor.id(), INVITATIONS_AN_HOUR);
     String path =
         links.make(Kind.INVITATION, null, address == null ? null : address.text(), actor.id());
     log.add(SecurityEvent.Kind.INVITED, actor.id(), ClientAddress.of(request));

@@ -66,9 +66,7 @@ class ResetController {
   @PostMapping("/reset")
   String ask(@RequestParam(defaultValue = "") String email, HttpServletRequest request) {
     ClientAddress from = ClientAddress.of(request);
-    if (!throttle.allows("reset", from.network(), AN_HOUR, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require("reset", from.network(), AN_HOUR);
     Optional<EmailAddress> address = EmailAddress.of(email);
     if (address.isPresent()
         && post.isSet()

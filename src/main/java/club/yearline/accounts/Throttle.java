@@ -1,9 +1,11 @@
 package club.yearline.accounts;
 
+import club.yearline.web.Refusal;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import io.github.bucket4j.Bucket;
 import java.time.Duration;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 
 /**
@@ -30,6 +32,20 @@ public class Throttle {
    */
   public boolean allows(String what, Object who, int times, Duration period) {
     return buckets.get(what + " " + who, key -> bucket(times, period)).tryConsume(1);
+  }
+
+  /**
+   * Counts one more time.
+   *
+   * @param what what is done, such as {@code submit}
+   * @param who whoever does it: an id, a network
+   * @param anHour how often it may be done in an hour
+   * @throws Refusal if that was too often
+   */
+  public void require(String what, Object who, int anHour) {
+    if (!allows(what, who, anHour, Duration.ofHours(1))) {
+      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
+    }
   }
 
   private static Bucket bucket(int times, Duration period) {

@@ -2,8 +2,6 @@ package club.yearline.accounts;
 
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.Duration;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 
 /** How often people without an account may do something: counted by their network. */
@@ -25,8 +23,6 @@ public class VisitorPace {
    */
   public void count(String what, HttpServletRequest request, int anHour) {
     String network = ClientAddress.of(request).network();
-    if (!throttle.allows(what, network, anHour, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require(what, network, anHour);
   }
 }

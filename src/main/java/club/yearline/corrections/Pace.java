@@ -2,9 +2,6 @@ package club.yearline.corrections;
 
 import club.yearline.accounts.Actor;
 import club.yearline.accounts.Throttle;
-import club.yearline.web.Refusal;
-import java.time.Duration;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 
 /** Keeps anybody from flooding those who read corrections; far above what typing takes. */
@@ -37,8 +34,6 @@ class Pace {
   }
 
   private void require(String what, Actor actor, int times) {
-    if (!throttle.allows(what, actor.id(), times, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require(what, actor.id(), times);
   }
 }

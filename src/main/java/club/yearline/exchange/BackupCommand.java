@@ -37,14 +37,15 @@ final class BackupCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     console.progress("progress.starting");
-    return application.storage().run(this::write);
+    long rows = application.storage().run(context -> write(context, path));
+    console.result("report.backed-up", rows, path);
+    return Console.DONE;
   }
 
-  private int write(ApplicationContext context) throws IOException {
+  /** Backs up the database of a context. */
+  static long write(ApplicationContext context, Path path) throws IOException {
     try {
-      long rows = new Backup(context.getBean(DataSource.class)).write(path);
-      console.result("report.backed-up", rows, path);
-      return Console.DONE;
+      return new Backup(context.getBean(DataSource.class)).write(path);
     } catch (SQLException e) {
       throw new IOException(e);
     }

@@ -9,7 +9,6 @@ import club.yearline.web.Phrases;
 import club.yearline.web.Refusal;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.time.Duration;
 import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -141,9 +140,7 @@ class PackagePages {
   }
 
   private Sent sent(Actor actor, @Nullable MultipartFile file, String title, String token) {
-    if (!throttle.allows("package", actor.id(), AN_HOUR, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require("package", actor.id(), AN_HOUR);
     if (file == null || file.isEmpty()) {
       throw Refusal.unprocessable("package-missing");
     }

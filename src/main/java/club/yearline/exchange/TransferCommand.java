@@ -1,15 +1,11 @@
 package club.yearline.exchange;
 
-import club.yearline.upkeep.Backup;
 import club.yearline.upkeep.BackupFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.util.concurrent.Callable;
-import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationContext;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -53,7 +49,7 @@ final class TransferCommand implements Callable<Integer> {
     Path carried = Files.createTempDirectory("yearline").resolve("transfer.zip");
     try {
       console.progress("progress.starting");
-      application.storage().run(context -> write(context, carried));
+      application.storage().run(context -> BackupCommand.write(context, carried));
       try (BackupFile backup = BackupFile.open(carried)) {
         console.progress("progress.restoring", backup.made());
         application.storage(other()).run(context -> RestoreCommand.restore(context, backup));
@@ -63,14 +59,6 @@ final class TransferCommand implements Callable<Integer> {
     } finally {
       Files.deleteIfExists(carried);
       Files.deleteIfExists(carried.getParent());
-    }
-  }
-
-  private static long write(ApplicationContext context, Path path) throws IOException {
-    try {
-      return new Backup(context.getBean(DataSource.class)).write(path);
-    } catch (SQLException e) {
-      throw new IOException(e);
     }
   }
 

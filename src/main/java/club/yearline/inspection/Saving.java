@@ -13,7 +13,6 @@ import club.yearline.uploads.NotTaken;
 import club.yearline.web.Phrases;
 import club.yearline.web.Refusal;
 import java.io.IOException;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +21,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.multipart.MultipartFile;
 
@@ -122,8 +120,6 @@ class Saving {
   }
 
   private void require(String what, Actor actor, int times) {
-    if (!throttle.allows(what, actor.id(), times, Duration.ofHours(1))) {
-      throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-often");
-    }
+    throttle.require(what, actor.id(), times);
   }
 }
